@@ -1,0 +1,56 @@
+using Catalogue.Domain.Quantities;
+
+namespace Catalogue.Domain.Components;
+
+/// <summary>The unit and the range of each kind of rating.</summary>
+public static class RatingKinds
+{
+    /// <summary>The one unit in which a kind is stored.</summary>
+    public static Unit Unit(this RatingKind kind) => kind switch
+    {
+        RatingKind.RatedCurrent or RatingKind.BreakingCurrent => Quantities.Unit.Ampere,
+        RatingKind.RatedVoltage => Quantities.Unit.Volt,
+        RatingKind.Capacitance => Quantities.Unit.Farad,
+        RatingKind.Resistance or RatingKind.OnResistance => Quantities.Unit.Ohm,
+        RatingKind.Inductance => Quantities.Unit.Henry,
+        RatingKind.RatedPower => Quantities.Unit.Watt,
+        RatingKind.MaxTemperature or RatingKind.AmbientTemperature => Quantities.Unit.DegreeCelsius,
+        RatingKind.TemperatureSlope => Quantities.Unit.PerDegreeCelsius,
+        _ => Quantities.Unit.Ratio,
+    };
+
+    /// <summary>The words a person reads, such as <c>rated current</c>.</summary>
+    public static string Word(this RatingKind kind) => kind switch
+    {
+        RatingKind.RatedCurrent => "rated current",
+        RatingKind.RatedVoltage => "rated voltage",
+        RatingKind.Capacitance => "capacitance",
+        RatingKind.Resistance => "resistance",
+        RatingKind.Inductance => "inductance",
+        RatingKind.RatedPower => "rated power",
+        RatingKind.OnResistance => "on-resistance, one part",
+        RatingKind.MaxTemperature => "highest temperature",
+        RatingKind.BreakingCurrent => "breaking current",
+        RatingKind.CurrentSharing => "current sharing",
+        RatingKind.Derating => "derating",
+        RatingKind.TemperatureSlope => "temperature slope",
+        _ => "ambient temperature",
+    };
+
+    /// <summary>Why a value cannot be, or null when it can: ratios are 0 to 1, temperatures above absolute zero, all else above zero.</summary>
+    public static string? Refuse(this RatingKind kind, Interval value) => kind switch
+    {
+        RatingKind.CurrentSharing or RatingKind.Derating when value.Low <= 0 || value.High > 1 => $"{kind.Word()} is a ratio above 0 and at most 1.",
+        RatingKind.TemperatureSlope when value.Low < 0 || value.High > 0.1 => "A temperature slope is 0 to 0.1 per °C.",
+        RatingKind.MaxTemperature or RatingKind.AmbientTemperature when value.Low < -273.15 || value.High > 1000 => "A temperature is between −273.15 and 1000 °C.",
+        RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.TemperatureSlope or RatingKind.MaxTemperature or RatingKind.AmbientTemperature => null,
+        RatingKind.Resistance when value.Low < 0 => "A resistance is not negative.",
+        RatingKind.Resistance => value.High <= LargestValue ? null : $"{kind.Word()} is too large to be meant.",
+        _ when value.Low <= 0 => $"{kind.Word()} is above zero.",
+        _ when value.High > LargestValue => $"{kind.Word()} is too large to be meant.",
+        _ => null,
+    };
+
+    /// <summary>No rating of a power product is beyond this, in any unit; a larger one is a slip of the keys.</summary>
+    public const double LargestValue = 1e12;
+}

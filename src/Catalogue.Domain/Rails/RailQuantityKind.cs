@@ -1,0 +1,26 @@
+namespace Catalogue.Domain.Rails;
+
+/// <summary>What a quantity of a rail speaks of.</summary>
+public enum RailQuantityKind
+{
+    /// <summary>The lowest voltage in use, in volt: a pack's cut-off, the low end of the mains. Rms on mains.</summary>
+    MinVoltage,
+
+    /// <summary>The nominal voltage, in volt. Rms on mains.</summary>
+    NominalVoltage,
+
+    /// <summary>The highest voltage in use, in volt. Rms on mains.</summary>
+    MaxVoltage,
+
+    /// <summary>The highest steady current, in ampere; rms on mains.</summary>
+    MaxCurrent,
+
+    /// <summary>The highest steady power that the rail's load puts out, in watt.</summary>
+    MaxPower,
+
+    /// <summary>Efficiency from the rail to that output, a ratio of 0 to 1.</summary>
+    Efficiency,
+
+    /// <summary>Power factor of the rail's load, a ratio of 0 to 1; on dc it is 1 and need not be given.</summary>
+    PowerFactor,
+}

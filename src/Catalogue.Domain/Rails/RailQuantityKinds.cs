@@ -1,0 +1,40 @@
+using Catalogue.Domain.Quantities;
+
+namespace Catalogue.Domain.Rails;
+
+/// <summary>The unit, the words and the range of each kind of rail quantity.</summary>
+public static class RailQuantityKinds
+{
+    /// <summary>No rail of a power product is beyond this, in volt, ampere or watt; a larger one is a slip of the keys.</summary>
+    public const double LargestValue = 1e6;
+
+    /// <summary>The one unit in which a kind is stored.</summary>
+    public static Unit Unit(this RailQuantityKind kind) => kind switch
+    {
+        RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage => Quantities.Unit.Volt,
+        RailQuantityKind.MaxCurrent => Quantities.Unit.Ampere,
+        RailQuantityKind.MaxPower => Quantities.Unit.Watt,
+        _ => Quantities.Unit.Ratio,
+    };
+
+    /// <summary>The words a person reads, such as <c>lowest voltage</c>.</summary>
+    public static string Word(this RailQuantityKind kind) => kind switch
+    {
+        RailQuantityKind.MinVoltage => "lowest voltage",
+        RailQuantityKind.NominalVoltage => "nominal voltage",
+        RailQuantityKind.MaxVoltage => "highest voltage",
+        RailQuantityKind.MaxCurrent => "highest current",
+        RailQuantityKind.MaxPower => "highest output power",
+        RailQuantityKind.Efficiency => "efficiency",
+        _ => "power factor",
+    };
+
+    /// <summary>Why a value cannot be, or null when it can.</summary>
+    public static string? Refuse(this RailQuantityKind kind, Interval value) => kind switch
+    {
+        RailQuantityKind.Efficiency or RailQuantityKind.PowerFactor => value.Low > 0 && value.High <= 1 ? null : $"{kind.Word()} is a ratio above 0 and at most 1.",
+        _ when value.Low <= 0 => $"{kind.Word()} is above zero.",
+        _ when value.High > LargestValue => $"{kind.Word()} is too large to be meant.",
+        _ => null,
+    };
+}

@@ -1,0 +1,7 @@
+namespace Catalogue.Domain.Teardowns;
+
+/// <summary>A caution that the recorded facts call for.</summary>
+/// <param name="Key">A lasting code: <c>mains</c>, <c>charged_capacitor</c>, <c>lithium_cells</c>, <c>high_bus</c>, <c>low_voltage_high_current</c>.</param>
+/// <param name="Heading">What it is about.</param>
+/// <param name="Text">What to keep in mind, with the recorded values.</param>
+public sealed record Caution(string Key, string Heading, string Text);
