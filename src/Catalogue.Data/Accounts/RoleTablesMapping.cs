@@ -1,0 +1,37 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace Catalogue.Data.Accounts;
+
+/// <summary>Table names of what the account library keeps besides accounts.</summary>
+internal sealed class RoleTablesMapping :
+    IEntityTypeConfiguration<IdentityRole<Guid>>,
+    IEntityTypeConfiguration<IdentityUserRole<Guid>>,
+    IEntityTypeConfiguration<IdentityUserClaim<Guid>>,
+    IEntityTypeConfiguration<IdentityUserLogin<Guid>>,
+    IEntityTypeConfiguration<IdentityUserToken<Guid>>,
+    IEntityTypeConfiguration<IdentityRoleClaim<Guid>>,
+    IEntityTypeConfiguration<IdentityUserPasskey<Guid>>
+{
+    public void Configure(EntityTypeBuilder<IdentityRole<Guid>> builder) => builder.ToTable("roles");
+
+    public void Configure(EntityTypeBuilder<IdentityUserRole<Guid>> builder) => builder.ToTable("account_roles");
+
+    public void Configure(EntityTypeBuilder<IdentityUserClaim<Guid>> builder) => builder.ToTable("account_claims");
+
+    public void Configure(EntityTypeBuilder<IdentityUserLogin<Guid>> builder) => builder.ToTable("account_logins");
+
+    public void Configure(EntityTypeBuilder<IdentityUserToken<Guid>> builder) => builder.ToTable("account_tokens");
+
+    public void Configure(EntityTypeBuilder<IdentityRoleClaim<Guid>> builder) => builder.ToTable("role_claims");
+
+    public void Configure(EntityTypeBuilder<IdentityUserPasskey<Guid>> builder)
+    {
+        builder.ToTable("account_passkeys");
+        builder.HasKey(row => row.CredentialId);
+        builder.Property(row => row.CredentialId).HasMaxLength(1024);
+        builder.OwnsOne(row => row.Data, data => data.ToJson());
+        builder.HasOne<Account>().WithMany().HasForeignKey(row => row.UserId).OnDelete(DeleteBehavior.Cascade);
+    }
+}
