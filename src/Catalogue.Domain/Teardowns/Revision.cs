@@ -74,6 +74,9 @@ public sealed class Revision
     /// <summary>How the work was done, in Markdown, or null.</summary>
     public string? MethodMarkdown { get; set; }
 
+    /// <summary>Who sent it for review, or null while nobody did.</summary>
+    public string? SubmittedBy { get; set; }
+
     /// <summary>When the draft was opened.</summary>
     public required DateTimeOffset OpenedAt { get; init; }
 

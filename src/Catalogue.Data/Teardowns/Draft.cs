@@ -1,0 +1,10 @@
+using Catalogue.Domain.Teardowns;
+
+namespace Catalogue.Data.Teardowns;
+
+/// <summary>A draft in the hands of one change, inside its transaction.</summary>
+/// <param name="Context">The context of the transaction.</param>
+/// <param name="Teardown">The teardown; its row is locked.</param>
+/// <param name="Revision">The draft.</param>
+/// <param name="CopiedFrom">The published revision that this very change opened the draft from, or null when the draft stood already.</param>
+public sealed record Draft(CatalogueContext Context, Teardown Teardown, Revision Revision, RevisionId? CopiedFrom);

@@ -1,0 +1,86 @@
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Photos;
+using Catalogue.Domain.Teardowns;
+
+namespace Catalogue.Domain.Publishing;
+
+/// <summary>Every address that pages link to, from the root of the site. Links are made nowhere else.</summary>
+public static class Addresses
+{
+    /// <summary>The public first page.</summary>
+    public const string Home = "/";
+
+    /// <summary>All published teardowns.</summary>
+    public const string Teardowns = "/teardowns";
+
+    /// <summary>All part families that readers may see.</summary>
+    public const string Families = "/families";
+
+    /// <summary>All makers that readers may see.</summary>
+    public const string Makers = "/makers";
+
+    /// <summary>The ready-made questions.</summary>
+    public const string Ask = "/ask";
+
+    /// <summary>Search.</summary>
+    public const string Search = "/search";
+
+    /// <summary>How the bench works and what figures mean.</summary>
+    public const string About = "/about";
+
+    /// <summary>The lab's first page.</summary>
+    public const string Lab = "/lab";
+
+    /// <summary>Sign-in.</summary>
+    public const string SignIn = "/sign-in";
+
+    /// <summary>Sign-out; takes a POST.</summary>
+    public const string SignOut = "/account/sign-out";
+
+    /// <summary>The current page of a teardown.</summary>
+    public static string Teardown(string slug) => $"/teardowns/{slug}";
+
+    /// <summary>The lasting page of one revision.</summary>
+    public static string Revision(string slug, int number) => FormattableString.Invariant($"/teardowns/{slug}/revisions/{number}");
+
+    /// <summary>A part family's page.</summary>
+    public static string Family(string slug) => $"/families/{slug}";
+
+    /// <summary>A maker's page.</summary>
+    public static string Maker(string slug) => $"/makers/{slug}";
+
+    /// <summary>A ready-made question with its answer.</summary>
+    public static string Question(string slug) => $"/ask/{slug}";
+
+    /// <summary>A ready-made question with one parameter given.</summary>
+    public static string Question(string slug, string parameter, string value) => $"/ask/{slug}?{parameter}={Uri.EscapeDataString(value)}";
+
+    /// <summary>Teardowns of one category.</summary>
+    public static string Category(string code) => $"/teardowns?category={code}";
+
+    /// <summary>A rendition of a picture.</summary>
+    /// <param name="sha256">The original's SHA-256.</param>
+    /// <param name="widthPixels">One of <see cref="RenditionWidths.For"/>.</param>
+    public static string Rendition(string sha256, int widthPixels) => FormattableString.Invariant($"/media/{sha256}/{widthPixels}.jpg");
+
+    /// <summary>The component table of a teardown as CSV.</summary>
+    public static string ComponentsCsv(string slug) => $"/api/v1/teardowns/{slug}/components.csv";
+
+    /// <summary>A teardown as JSON.</summary>
+    public static string TeardownJson(string slug) => $"/api/v1/teardowns/{slug}";
+
+    /// <summary>The workbench of a teardown in the lab.</summary>
+    public static string Workbench(string slug) => $"/lab/teardowns/{slug}";
+
+    /// <summary>The workbench with one board open.</summary>
+    public static string Workbench(string slug, BoardId board) => $"/lab/teardowns/{slug}?board={board}";
+
+    /// <summary>The place of a component's row on its teardown's page.</summary>
+    public static string ComponentAnchor(ComponentId component) => $"part-{component}";
+
+    /// <summary>The place of a component's figure on its teardown's page.</summary>
+    public static string FigureAnchor(ComponentId component, string rule) => $"figure-{rule.Replace('_', '-')}-{component}";
+
+    /// <summary>The place of a photo on its teardown's page.</summary>
+    public static string PhotoAnchor(PhotoId photo) => $"photo-{photo}";
+}
