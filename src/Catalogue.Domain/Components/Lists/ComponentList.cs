@@ -1,0 +1,131 @@
+using System.Globalization;
+
+namespace Catalogue.Domain.Components.Lists;
+
+/// <summary>
+/// Reads a component list (bill of materials) as labs have them: any usual encoding and separator, title lines, one or two header rows,
+/// headers in six languages, totals, notes, damage.
+/// </summary>
+/// <remarks>
+/// Never throws on content and takes time linear in its size. Nothing is dropped without a word: part lines are taken over or rejected with
+/// a reason, all other lines are named in the warnings. Why this is no library: decision 0004.
+/// </remarks>
+public static class ComponentList
+{
+    /// <summary>The largest file that is read, in bytes.</summary>
+    public const int MaxFileBytes = 32 * 1024 * 1024;
+
+    /// <summary>The most lines with content.</summary>
+    public const int MaxRows = 100_000;
+
+    /// <summary>The most columns.</summary>
+    public const int MaxColumns = 500;
+
+    /// <summary>The longest cell, in UTF-16 code units.</summary>
+    public const int MaxCellCharacters = 32_768;
+
+    private const int ProbeCharacters = 1 << 17;
+    private const int ProbeLines = 200;
+
+    private static readonly char[] Delimiters = [',', ';', '\t', '|'];
+
+    /// <summary>Reads the list.</summary>
+    /// <param name="content">The file's bytes.</param>
+    /// <param name="fileName">Its name, only to say where it contradicts the content; null where unknown.</param>
+    /// <param name="options">What a person decided; null to find everything out.</param>
+    public static ComponentListReading Read(ReadOnlyMemory<byte> content, string? fileName, ComponentListOptions? options = null)
+    {
+        if (content.IsEmpty)
+        {
+            return new ComponentListReading.Refused("The file is empty.");
+        }
+        if (content.Length > MaxFileBytes)
+        {
+            return new ComponentListReading.Refused($"The file is larger than {MaxFileBytes / (1024 * 1024)} MiB.");
+        }
+        var (text, refusal) = ListText.Decode(content.Span, options?.Encoding);
+        if (text is null)
+        {
+            return new ComponentListReading.Refused(refusal!);
+        }
+        if (string.IsNullOrWhiteSpace(text.Text))
+        {
+            return new ComponentListReading.Refused("The file holds nothing but blanks.");
+        }
+        if (options?.Delimiter is '"' or '\r' or '\n')
+        {
+            return new ComponentListReading.Refused("A quotation mark or a line break cannot be the separator.");
+        }
+        var delimiter = options?.Delimiter ?? FindDelimiter(text.Text);
+        var lines = new List<ListLine>();
+        var blank = new List<int>();
+        foreach (var line in DelimitedText.Lines(text.Text, delimiter))
+        {
+            if (!line.IsBlank)
+            {
+                lines.Add(line);
+            }
+            else if (blank.Count <= ListWarnings.NamedRows)
+            {
+                blank.Add(line.LineNumber);
+            }
+            if (lines.Count > MaxRows)
+            {
+                return new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The list has more than {MaxRows} rows."));
+            }
+        }
+        if (ListHeader.Find(lines) is not { } header)
+        {
+            return new ComponentListReading.Refused(
+                "No header was recognised: one line must name the columns, such as Designator, Quantity, Value, Package, Manufacturer, Part Number.");
+        }
+        if (header.FieldCount > MaxColumns)
+        {
+            return new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The header has more than {MaxColumns} columns."));
+        }
+        var warnings = new ListWarnings();
+        warnings.AddFile(text.Warnings);
+        NameAgainstContent(fileName, delimiter, warnings);
+        return new ListTable(lines, blank, header, warnings).Read(text.Encoding, delimiter);
+    }
+
+    private static char FindDelimiter(string text)
+    {
+        var probe = text.Length <= ProbeCharacters ? text : text[..ProbeCharacters];
+        var (best, bestScore) = (Delimiters[0], -1.0);
+        foreach (var candidate in Delimiters)
+        {
+            var lines = DelimitedText.Lines(probe, candidate).Where(line => !line.IsBlank).Take(ProbeLines).ToList();
+            // Recognised headers weigh most; among equals, the separator that cuts the lines into like numbers of fields.
+            var score = ListHeader.Find(lines) is { } header
+                ? (header.Score * 10) + lines.Skip(header.Index + 1).Select(line => line.FieldCount == header.FieldCount ? 1.0 : 0.0).DefaultIfEmpty(0).Average()
+                : -1;
+            if (score > bestScore)
+            {
+                (best, bestScore) = (candidate, score);
+            }
+        }
+        return best;
+    }
+
+    private static void NameAgainstContent(string? fileName, char delimiter, ListWarnings warnings)
+    {
+        var named = fileName is null ? '\0'
+            : fileName.EndsWith(".tsv", StringComparison.OrdinalIgnoreCase) || fileName.EndsWith(".tab", StringComparison.OrdinalIgnoreCase) ? '\t'
+            : fileName.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && delimiter == '\t' ? ','
+            : '\0';
+        if (named != '\0' && named != delimiter)
+        {
+            warnings.AddFile($"The file's name says {Name(named)}, its content is separated by {Name(delimiter)}: the content decides.");
+        }
+
+        static string Name(char separator) => separator switch
+        {
+            '\t' => "tabs",
+            ',' => "commas",
+            ';' => "semicolons",
+            '|' => "bars",
+            _ => $"“{separator}”",
+        };
+    }
+}

@@ -1,0 +1,103 @@
+namespace Catalogue.Domain.Components.Lists;
+
+/// <summary>Where the header of a list is, and its names.</summary>
+/// <param name="Index">Index of the (first) header row among the lines with content.</param>
+/// <param name="RowCount">1, or 2 where a second row goes on with the names.</param>
+/// <param name="Names">The names as written, blanks at the ends and line breaks out, both rows joined.</param>
+/// <param name="FirstNames">The names of the row with the meanings alone.</param>
+/// <param name="FieldCount">Fields of the widest header row.</param>
+/// <param name="Score">How many different meanings were recognised; a loose word counts half.</param>
+internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string> Names, IReadOnlyList<string> FirstNames, int FieldCount, double Score)
+{
+    private const int LinesSearched = 60;
+    private const double LeastScore = 1.5;
+
+    /// <summary>Finds the line that names the most columns; null where none names two.</summary>
+    public static ListHeader? Find(IReadOnlyList<ListLine> lines)
+    {
+        var (best, bestScore) = (-1, 0.0);
+        for (var i = 0; i < Math.Min(lines.Count, LinesSearched); i++)
+        {
+            var score = ScoreOf(lines[i]);
+            if (score > bestScore)
+            {
+                (best, bestScore) = (i, score);
+            }
+        }
+        if (best < 0)
+        {
+            return null;
+        }
+        // A list of one column may be headed by one plain word.
+        var least = lines[best].FieldCount == 1 ? 1.0 : LeastScore;
+        return bestScore < least ? null : Build(lines, best, bestScore);
+    }
+
+    private static double ScoreOf(ListLine line)
+    {
+        var found = new Dictionary<ColumnMeaning, double>();
+        foreach (var cell in line.Cells)
+        {
+            if (HeaderWords.Find(cell) is { } word)
+            {
+                var weight = word.IsLoose ? 0.5 : 1.0;
+                found[word.Meaning] = Math.Max(weight, found.GetValueOrDefault(word.Meaning));
+            }
+        }
+        var names = found.Keys.Any(meaning => meaning is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber or ColumnMeaning.Description
+            or ColumnMeaning.RunningNumber or ColumnMeaning.SupplierPartNumber);
+        return names ? found.Values.Sum() : 0;
+    }
+
+    private static ListHeader Build(IReadOnlyList<ListLine> lines, int index, double score)
+    {
+        var line = lines[index];
+        var first = Enumerable.Range(0, Math.Min(line.FieldCount, ComponentList.MaxColumns)).Select(column => Clean(line.Cell(column))).ToList();
+        var repeated = first.GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
+            .Where(group => group.Count() > 1)
+            .Select(group => group.Key)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+        if (index + 1 < lines.Count && ContinuesNames(lines[index + 1], first, repeated))
+        {
+            var second = lines[index + 1];
+            var joined = first.Select((name, column) => Join(name, Clean(second.Cell(column)))).ToList();
+            return new ListHeader(index, 2, joined, first, Math.Max(line.FieldCount, second.FieldCount), score);
+        }
+        if (index > 0 && lines[index - 1].LineNumber == line.LineNumber - 1 && GroupsNames(lines[index - 1], first, repeated))
+        {
+            var above = lines[index - 1];
+            var joined = first.Select((name, column) => Join(Clean(above.Cell(column)), name)).ToList();
+            return new ListHeader(index - 1, 2, joined, first, Math.Max(line.FieldCount, above.FieldCount), score);
+        }
+        return new ListHeader(index, 1, first, first, line.FieldCount, score);
+    }
+
+    /// <summary>A second header row says something only where the first one repeats itself or says nothing.</summary>
+    private static bool ContinuesNames(ListLine next, List<string> first, HashSet<string> repeated)
+    {
+        var filled = FilledColumns(next);
+        return filled.Count >= 2 && filled.TrueForAll(column =>
+            column < first.Count && (first[column].Length == 0 || repeated.Contains(first[column])) && !char.IsAsciiDigit(next.Cell(column).TrimStart()[0]));
+    }
+
+    /// <summary>A row of group names stands above repeated names and is as wide as they are.</summary>
+    private static bool GroupsNames(ListLine above, List<string> first, HashSet<string> repeated)
+    {
+        repeated.Remove("");
+        var filled = FilledColumns(above);
+        return repeated.Count > 0 && filled.Count >= 2 && above.FieldCount == first.Count
+            && filled.Exists(column => repeated.Contains(first[column]));
+    }
+
+    private static List<int> FilledColumns(ListLine line) =>
+        [.. Enumerable.Range(0, line.Cells.Length).Where(column => !string.IsNullOrWhiteSpace(line.Cells[column]))];
+
+    private static string Join(string first, string second) => (first, second) switch
+    {
+        (_, "") => first,
+        ("", _) => second,
+        _ => $"{first} / {second}",
+    };
+
+    private static string Clean(string cell) => string.Join(' ', cell.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,267 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Catalogue.Domain.Families;
+
+namespace Catalogue.Domain.Components.Lists;
+
+/// <summary>Reads part lines into rows.</summary>
+internal sealed partial class ListRowReader
+{
+    private const int MostExpanded = 500_000;
+    private const int FewestRowsToCompare = 4;
+
+    private readonly ListColumns _columns;
+    private readonly bool _decimalCommas;
+    private readonly int _onlyEmptyEnd = -1;
+    private int _expanded;
+
+    public ListRowReader(ListColumns columns, IReadOnlyList<PartLine> parts)
+    {
+        _columns = columns;
+        var value = columns.First(ColumnMeaning.Value);
+        _decimalCommas = value >= 0 && parts.Any(part => DecimalComma().IsMatch(part.Cells[value]));
+        var last = columns.All.Count - 1;
+        if (parts.Count >= FewestRowsToCompare)
+        {
+            var empty = parts.Where(part => string.IsNullOrWhiteSpace(part.Cells[last])).Take(2).ToList();
+            _onlyEmptyEnd = empty.Count == 1 ? empty[0].LineNumber : -1;
+        }
+    }
+
+    public ListRow Read(PartLine part)
+    {
+        var remarks = new List<string>(part.Remarks);
+        var quantityText = Text(part, ColumnMeaning.Quantity);
+        var (written, quantityRemark) = quantityText is null ? (null, null) : WrittenQuantity.Read(quantityText);
+        Add(remarks, quantityRemark);
+        var designatorText = Text(part, ColumnMeaning.Designators);
+        var designators = ReadDesignators(designatorText, written, remarks);
+        var value = Text(part, ColumnMeaning.Value);
+        var description = Text(part, ColumnMeaning.Description);
+        var fitted = IsFitted(part, value, description, remarks, out var plainValue);
+        var package = Named(Text(part, ColumnMeaning.Package), "package", remarks);
+        CheckValue(plainValue, value, package, designators, remarks);
+        var (maker, number, alternatives) = MakerAndNumber(part, remarks);
+        if (Text(part, ColumnMeaning.Variant) is { } variant)
+        {
+            remarks.Add($"belongs to variant {variant}");
+        }
+        if (part.LineNumber == _onlyEmptyEnd)
+        {
+            remarks.Add($"the last column, {_columns.All[^1].Key}, is empty here alone");
+        }
+        return new ListRow
+        {
+            LineNumber = part.LineNumber,
+            Designators = designators?.Names ?? [],
+            DesignatorsAsWritten = designatorText,
+            Quantity = QuantityOf(quantityText, written, designators, remarks),
+            QuantityAsWritten = quantityText,
+            Value = PlaceholderText.IsPlaceholder(value) || plainValue.Length == 0 ? null : value,
+            PartNumber = number,
+            Maker = maker,
+            Package = package,
+            Description = description,
+            Role = Text(part, ColumnMeaning.Role),
+            Fitted = fitted,
+            Alternatives = alternatives,
+            AsRead = AsRead(part),
+            Warnings = [.. remarks.Distinct(StringComparer.Ordinal)],
+        };
+    }
+
+    private DesignatorList? ReadDesignators(string? text, int? quantity, List<string> remarks)
+    {
+        if (!_columns.Has(ColumnMeaning.Designators))
+        {
+            return null;
+        }
+        if (_expanded > MostExpanded)
+        {
+            remarks.Add("the list has too many designators: these are kept as written");
+            return null;
+        }
+        var list = DesignatorList.Read(text, quantity);
+        _expanded += list.Names.Count;
+        remarks.AddRange(list.Warnings);
+        return list;
+    }
+
+    private int? QuantityOf(string? text, int? written, DesignatorList? designators, List<string> remarks)
+    {
+        var counted = designators is { IsComplete: true, Names.Count: > 0 } ? designators.Names.Count : (int?)null;
+        if (written is not null)
+        {
+            if (counted is { } count && count != written && written != 0)
+            {
+                remarks.Add(string.Create(CultureInfo.InvariantCulture, $"{count} designator{(count == 1 ? "" : "s")} but quantity {written}: the quantity is kept as written"));
+            }
+            return written;
+        }
+        if (text is not null)
+        {
+            return null;
+        }
+        if (!_columns.Has(ColumnMeaning.Quantity))
+        {
+            return counted ?? (_columns.Has(ColumnMeaning.Designators) ? null : 1);
+        }
+        remarks.Add(counted is null ? "the quantity is not known" : "no quantity: counted from the designators");
+        return counted;
+    }
+
+    private bool IsFitted(PartLine part, string? value, string? description, List<string> remarks, out string plainValue)
+    {
+        var fitted = true;
+        plainValue = value ?? "";
+        if (value is not null && FittingMarks.InValue(value) is { } mark)
+        {
+            fitted = false;
+            plainValue = mark.Remainder;
+            remarks.Add(mark.Sure ? $"not fitted (“{mark.Mark}” in the value)" : $"taken as not fitted because of “{mark.Mark}” in the value: check");
+        }
+        foreach (var column in _columns.Columns(ColumnMeaning.NotFitted))
+        {
+            var cell = part.Cells[column].Trim();
+            var (empty, sure) = FittingMarks.UnderNotFitted(cell);
+            fitted &= empty != true;
+            Add(remarks, (empty, sure) switch
+            {
+                (true, true) => $"not fitted (“{cell}” under {_columns.All[column].Key})",
+                (true, false) => $"taken as not fitted because of a mere “{cell}” under {_columns.All[column].Key}: check",
+                (null, _) => $"“{Short(cell)}” under {_columns.All[column].Key} is not understood: taken as fitted",
+                _ => null,
+            });
+        }
+        foreach (var column in _columns.Columns(ColumnMeaning.Fitted))
+        {
+            var cell = part.Cells[column].Trim();
+            if (FittingMarks.UnderFitted(cell))
+            {
+                fitted = false;
+                remarks.Add($"not fitted (“{cell}” under {_columns.All[column].Key})");
+            }
+        }
+        var texts = new[] { description, Text(part, ColumnMeaning.Remarks), Text(part, ColumnMeaning.Variant), Text(part, ColumnMeaning.PartNumber) };
+        if (fitted && Array.Find(texts, text => text is not null && FittingMarks.InText(text)) is { } note)
+        {
+            fitted = false;
+            remarks.Add($"taken as not fitted because of a remark (“{Short(note)}”): check");
+        }
+        return fitted;
+    }
+
+    private void CheckValue(string plainValue, string? value, string? package, DesignatorList? designators, List<string> remarks)
+    {
+        if (!_columns.Has(ColumnMeaning.Value))
+        {
+            return;
+        }
+        if (value is null || plainValue.Length == 0 || PlaceholderText.IsPlaceholder(plainValue))
+        {
+            remarks.Add(value is null || plainValue.Length == 0 ? "no value" : $"“{value}” is no value");
+            return;
+        }
+        if (designators is not { Names: [var first, ..] } || PrefixOf(first) is not ("R" or "C" or "L") || PrefixOf(first) is not { } prefix)
+        {
+            return;
+        }
+        if (PlainNumber().IsMatch(plainValue))
+        {
+            remarks.Add("the value has no unit");
+        }
+        else if (!plainValue.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true))
+        {
+            remarks.Add("no value");
+        }
+        if (_decimalCommas && ThousandsPoint().IsMatch(plainValue))
+        {
+            remarks.Add($"“{plainValue}” may have a thousands point, for other values have decimal commas: ask");
+        }
+        if (package is [var kind and ('R' or 'C' or 'L'), '_' or '-', ..] && kind != prefix[0])
+        {
+            remarks.Add($"{first} stands on the footprint {package}, which is for another kind of part");
+        }
+    }
+
+    private (string? Maker, string? Number, IReadOnlyList<MakersPart> Alternatives) MakerAndNumber(PartLine part, List<string> remarks)
+    {
+        var makers = _columns.Columns(ColumnMeaning.Maker);
+        var numbers = _columns.Columns(ColumnMeaning.PartNumber);
+        var found = new List<MakersPart>();
+        // With as many makers as numbers they stand in pairs; else the first maker made the first number.
+        for (var i = 0; i < Math.Max(makers.Count, numbers.Count); i++)
+        {
+            var maker = i < makers.Count ? Named(Cell(part, makers[i]), "maker", remarks) : null;
+            var number = i < numbers.Count ? Named(Cell(part, numbers[i]), "part number", remarks) : null;
+            if (maker is not null || number is not null)
+            {
+                found.Add(new MakersPart(maker, number));
+            }
+        }
+        if (found.Count == 0 && makers.Count > 0 && numbers.Count > 0 && makers.Concat(numbers).All(column => Cell(part, column) is null))
+        {
+            remarks.Add("no maker and no part number");
+        }
+        return found is [var first, .. var others] ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList()) : (null, null, []);
+    }
+
+    private List<ListCell> AsRead(PartLine part)
+    {
+        var cells = new List<ListCell>(part.Cells.Length);
+        for (var i = 0; i < part.Cells.Length; i++)
+        {
+            var key = i < _columns.All.Count ? _columns.All[i].Key : string.Create(CultureInfo.InvariantCulture, $"column {i + 1}");
+            cells.Add(new ListCell(key, part.Cells[i]));
+        }
+        return cells;
+    }
+
+    private string? Text(PartLine part, ColumnMeaning meaning) => _columns.First(meaning) is var column and >= 0 ? Cell(part, column) : null;
+
+    private static string? Cell(PartLine part, int column)
+    {
+        var text = part.Cells[column].Trim();
+        // ="0471" is how a spreadsheet is told to leave a text alone.
+        if (text.Length > 3 && text.StartsWith("=\"", StringComparison.Ordinal) && text.EndsWith('"'))
+        {
+            text = text[2..^1].Trim();
+        }
+        return text.Length == 0 ? null : text;
+    }
+
+    private static string? Named(string? text, string what, List<string> remarks)
+    {
+        if (text is null)
+        {
+            return null;
+        }
+        if (!PlaceholderText.IsPlaceholder(text))
+        {
+            return text;
+        }
+        remarks.Add(PlaceholderText.IsSpreadsheetError(text) ? $"the {what} is the spreadsheet error {text}" : $"“{Short(text)}” is no {what}");
+        return null;
+    }
+
+    private static string PrefixOf(string designator) => new([.. designator.TakeWhile(char.IsLetter).Select(char.ToUpperInvariant)]);
+
+    private static void Add(List<string> remarks, string? remark)
+    {
+        if (remark is not null)
+        {
+            remarks.Add(remark);
+        }
+    }
+
+    private static string Short(string text) => text.Length <= 60 ? text : $"{text[..60]}…";
+
+    [GeneratedRegex(@"[0-9],[0-9]")]
+    private static partial Regex DecimalComma();
+
+    [GeneratedRegex(@"^[0-9]+([.,][0-9]+)?$")]
+    private static partial Regex PlainNumber();
+
+    [GeneratedRegex(@"^[0-9]{1,3}\.[0-9]{3}\s?[kKMmRun]?$")]
+    private static partial Regex ThousandsPoint();
+}

@@ -1,0 +1,293 @@
+using System.Collections.Frozen;
+using System.Globalization;
+
+namespace Catalogue.Domain.Components.Lists;
+
+/// <summary>Tells the part lines of a list from its other lines and reads them.</summary>
+internal sealed class ListTable
+{
+    private static readonly FrozenSet<string> TotalWords = FrozenSet.ToFrozenSet(
+        ["total", "totals", "subtotal", "sub total", "grand total", "sum", "summe", "gesamt", "gesamtsumme", "zwischensumme", "somme", "totaux", "sous total", "suma", "totales",
+        "total components", "total parts", "total quantity", "anzahl gesamt", "合计", "总计", "小计", "合計", "小計", "総計"], StringComparer.OrdinalIgnoreCase);
+
+    private readonly IReadOnlyList<ListLine> _lines;
+    private readonly IReadOnlyList<int> _blank;
+    private readonly ListHeader _header;
+    private readonly ListColumns _columns;
+    private readonly ListWarnings _warnings;
+    private readonly List<RejectedRow> _rejected = [];
+    private readonly List<int> _underlines = [];
+
+    public ListTable(IReadOnlyList<ListLine> lines, IReadOnlyList<int> blank, ListHeader header, ListWarnings warnings)
+    {
+        _lines = lines;
+        _blank = blank;
+        _header = header;
+        _warnings = warnings;
+        _columns = ListColumns.Settle(header, lines);
+    }
+
+    public ComponentListReading Read(string encoding, char delimiter)
+    {
+        SayTitles();
+        var parts = PartLines(delimiter);
+        SaySkipped();
+        if (parts.Count == 0 && _rejected.Count == 0)
+        {
+            return new ComponentListReading.Refused(
+                string.Create(CultureInfo.InvariantCulture, $"A header was found in line {_lines[_header.Index].LineNumber}, but no part line below it."));
+        }
+        SayNamelessColumns(parts);
+        var reader = new ListRowReader(_columns, parts);
+        SayMissingColumns();
+        var rows = new List<ListRow>(parts.Count);
+        foreach (var part in parts)
+        {
+            var row = reader.Read(part);
+            foreach (var remark in row.Warnings)
+            {
+                _warnings.AddRow(row.LineNumber, remark);
+            }
+            rows.Add(row);
+        }
+        return new ComponentListReading.Read
+        {
+            Encoding = encoding,
+            Delimiter = delimiter,
+            Columns = _columns.All,
+            Rows = rows,
+            Rejected = _rejected,
+            Warnings = _warnings.All(),
+        };
+    }
+
+    private List<PartLine> PartLines(char delimiter)
+    {
+        var parts = new List<PartLine>();
+        for (var i = _header.Index + _header.RowCount; i < _lines.Count; i++)
+        {
+            var line = _lines[i];
+            if (line.TooBig is not null)
+            {
+                _rejected.Add(new RejectedRow(line.LineNumber, line.TooBig));
+            }
+            else if (IsUnderline(line))
+            {
+                _underlines.Add(line.LineNumber);
+            }
+            else if (IsRepeatedHeader(line))
+            {
+                _warnings.AddRow(line.LineNumber, "the header again, no part");
+            }
+            else if (IsTotal(line))
+            {
+                _warnings.AddRow(line.LineNumber, $"a total, no part (“{Quote(line)}”)");
+            }
+            else if (parts.Count > 0 && IsContinuation(line, parts[^1]))
+            {
+                parts[^1] = Continue(parts[^1], line);
+            }
+            else if (IsNote(line))
+            {
+                _warnings.AddRow(line.LineNumber, $"a note, no part (“{Quote(line)}”)");
+            }
+            else if (!NamesPart(line))
+            {
+                _rejected.Add(new RejectedRow(line.LineNumber, "the row names no part: no designator, value, part number or description"));
+            }
+            else
+            {
+                parts.Add(Fit(line, delimiter));
+            }
+        }
+        return parts;
+    }
+
+    private static bool IsUnderline(ListLine line) =>
+        line.Cells.All(cell => cell.All(character => character is '-' or '_' or '=' or '*' or '~' or '+' or ':' or '.' or ' '))
+        && line.Cells.Any(cell => cell.Trim().Length >= 3);
+
+    private bool IsRepeatedHeader(ListLine line)
+    {
+        var same = 0;
+        for (var i = 0; i < line.Cells.Length; i++)
+        {
+            var cell = line.Cells[i].Trim();
+            same += i < _header.FirstNames.Count && cell.Length > 0 && cell.Equals(_header.FirstNames[i], StringComparison.OrdinalIgnoreCase) ? 1 : 0;
+        }
+        return same >= 2 && same * 2 >= line.Cells.Count(cell => !string.IsNullOrWhiteSpace(cell));
+    }
+
+    private bool IsTotal(ListLine line)
+    {
+        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim().TrimEnd(':', '：', ' ');
+        return TotalWords.Contains(first) && (!DesignatorsLook(line) || _columns.First(ColumnMeaning.Designators) == FirstFilled(line));
+    }
+
+    private bool IsContinuation(ListLine line, PartLine previous)
+    {
+        var column = _columns.First(ColumnMeaning.Designators);
+        if (column < 0 || Filled(line) != 1 || line.Cell(column).Trim().Length == 0 || _columns.All.Count < 2)
+        {
+            return false;
+        }
+        var before = previous.Cells[column].TrimEnd();
+        return before.Length > 0 && before[^1] is ',' or ';' or '/' or '，' or '、' or '-';
+    }
+
+    private PartLine Continue(PartLine part, ListLine line)
+    {
+        var column = _columns.First(ColumnMeaning.Designators);
+        var cells = (string[])part.Cells.Clone();
+        cells[column] = $"{cells[column]}\n{line.Cell(column)}";
+        return part with
+        {
+            Cells = cells,
+            Remarks = [.. part.Remarks, string.Create(CultureInfo.InvariantCulture, $"goes on in line {line.LineNumber}, which was joined to it")],
+        };
+    }
+
+    /// <summary>Summary lines (“Component count: 11”), headings and remarks between the rows.</summary>
+    private bool IsNote(ListLine line)
+    {
+        if (_columns.All.Count < 3)
+        {
+            return false;
+        }
+        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim();
+        var filled = Filled(line);
+        if (filled <= 2 && (first.EndsWith(':') || first.EndsWith('：')) && !DesignatorsLook(line))
+        {
+            return true;
+        }
+        // One text alone in the first place: a heading, unless it is what the row's part is called.
+        var column = FirstFilled(line);
+        return filled == 1 && column == 0 && _columns.Meaning(0) switch
+        {
+            ColumnMeaning.Designators => !DesignatorsLook(line) && first.Contains(' ', StringComparison.Ordinal),
+            ColumnMeaning.RunningNumber => !first.All(char.IsAsciiDigit),
+            _ => _columns.Has(ColumnMeaning.Quantity) || _columns.Has(ColumnMeaning.Designators),
+        };
+    }
+
+    private bool NamesPart(ListLine line)
+    {
+        for (var i = 0; i < line.Cells.Length; i++)
+        {
+            if (!string.IsNullOrWhiteSpace(line.Cells[i]) && _columns.Meaning(i) is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber
+                or ColumnMeaning.Description or ColumnMeaning.SupplierPartNumber or ColumnMeaning.Package or ColumnMeaning.Role)
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private bool DesignatorsLook(ListLine line)
+    {
+        var column = _columns.First(ColumnMeaning.Designators);
+        return column >= 0 && DesignatorList.LooksLikeDesignators(line.Cell(column));
+    }
+
+    private static int Filled(ListLine line) => line.Cells.Count(cell => !string.IsNullOrWhiteSpace(cell));
+
+    private static int FirstFilled(ListLine line) => Array.FindIndex(line.Cells, cell => !string.IsNullOrWhiteSpace(cell));
+
+    /// <summary>Brings a line to the header's number of fields, and says how.</summary>
+    private PartLine Fit(ListLine line, char delimiter)
+    {
+        var width = _columns.All.Count;
+        var remarks = new List<string>();
+        if (line.OpenQuote)
+        {
+            remarks.Add("a quotation mark opens a field and is never closed: taken as text");
+        }
+        else if (line.BareQuote)
+        {
+            remarks.Add("a quotation mark inside a field was taken as text");
+        }
+        if (line.FieldCount < width)
+        {
+            remarks.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{line.FieldCount} fields where the header has {width}: the last {width - line.FieldCount} taken as empty"));
+        }
+        var cells = line.Cells;
+        if (cells.Length > width)
+        {
+            var mended = ShiftedRow.Mend(cells, width, delimiter, _columns);
+            remarks.Add(mended is null
+                ? string.Create(CultureInfo.InvariantCulture, $"{cells.Length} fields where the header has {width}: what is too many was kept as read")
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{cells.Length} fields where the header has {width}: put right by joining “{mended.Value.Joined}” in column {_columns.All[mended.Value.Column].Key}"));
+            cells = mended?.Cells ?? cells;
+        }
+        var padded = new string[Math.Max(width, cells.Length)];
+        Array.Fill(padded, "");
+        cells.CopyTo(padded, 0);
+        return new PartLine(line.LineNumber, padded, remarks);
+    }
+
+    private void SayTitles()
+    {
+        foreach (var line in _lines.Take(_header.Index))
+        {
+            _warnings.AddFile(string.Create(CultureInfo.InvariantCulture, $"Line {line.LineNumber} above the header is a title, no part: “{Quote(line)}”."));
+        }
+        if (_header.RowCount == 2)
+        {
+            _warnings.AddFile(string.Create(
+                CultureInfo.InvariantCulture,
+                $"Lines {_lines[_header.Index].LineNumber} and {_lines[_header.Index + 1].LineNumber} are one header of two rows; the names of both were joined."));
+        }
+    }
+
+    private void SaySkipped()
+    {
+        if (_underlines.Count > 0)
+        {
+            _warnings.AddFile($"{ListWarnings.Rows(_underlines)}: underline, no part.");
+        }
+        if (_blank.Count > 0)
+        {
+            _warnings.AddFile($"{ListWarnings.Rows(_blank)}: empty, skipped.");
+        }
+    }
+
+    private void SayNamelessColumns(List<PartLine> parts)
+    {
+        var nameless = Enumerable.Range(0, _columns.All.Count).Where(column => _columns.All[column].Header.Length == 0).ToList();
+        var (empty, filled) = (new List<int>(), new List<int>());
+        foreach (var column in nameless)
+        {
+            (parts.Exists(part => part.Cells[column].Length > 0) ? filled : empty).Add(column + 1);
+        }
+        if (empty.Count > 0)
+        {
+            _warnings.AddFile($"Columns without a name and without content: {string.Join(", ", empty.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+        }
+        if (filled.Count > 0)
+        {
+            _warnings.AddFile(
+                $"Columns without a name, kept as read: {string.Join(", ", filled.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+        }
+    }
+
+    private void SayMissingColumns()
+    {
+        if (!_columns.Has(ColumnMeaning.Quantity))
+        {
+            _warnings.AddFile(_columns.Has(ColumnMeaning.Designators)
+                ? "There is no quantity column: quantities were counted from the designators."
+                : "There is no quantity column and no designator column: 1 was taken for each row.");
+        }
+    }
+
+    private static string Quote(ListLine line)
+    {
+        const int Longest = 120;
+        var text = string.Join(" ", line.Cells.Select(cell => cell.Trim()).Where(cell => cell.Length > 0)).ReplaceLineEndings(" ");
+        return text.Length <= Longest ? text : $"{text[..Longest]}…";
+    }
+}
