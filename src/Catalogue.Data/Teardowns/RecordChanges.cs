@@ -16,6 +16,9 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
     where TId : struct, ITypedId<TId>
     where TForm : class
 {
+    /// <summary>Makes the context of look-ups outside a draft.</summary>
+    protected IDbContextFactory<CatalogueContext> Contexts => contexts;
+
     /// <summary>What the record is called in messages and in the audit.</summary>
     public abstract string Noun { get; }
 
@@ -29,7 +32,7 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
         TId id, uint? expectedVersion, Func<TForm, ChangeOutcome<TForm>> amend, Editor who, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(amend);
-        if (await TeardownOfAsync<TRecord, TId>(id, cancellationToken) is not { } teardown)
+        if (await FindTeardown.OfAsync<TRecord, TId>(contexts, id, cancellationToken) is not { } teardown)
             return Missing(id);
         return await drafts.EditAsync<TId>(
             teardown,
@@ -54,7 +57,7 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
     /// <summary>Takes a record out of the draft; published revisions keep it.</summary>
     public async Task<ChangeOutcome<TId>> RemoveAsync(TId id, uint? expectedVersion, Editor who, CancellationToken cancellationToken = default)
     {
-        if (await TeardownOfAsync<TRecord, TId>(id, cancellationToken) is not { } teardown)
+        if (await FindTeardown.OfAsync<TRecord, TId>(contexts, id, cancellationToken) is not { } teardown)
             return Missing(id);
         return await drafts.EditAsync<TId>(
             teardown,
@@ -96,27 +99,13 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
     /// <summary>Checks a form and writes it into a record, or says why it cannot be.</summary>
     protected abstract Task<Refusal?> WriteAsync(Draft draft, TRecord record, TForm form, CancellationToken cancellationToken);
 
-    /// <summary>The teardown that a record of any revision belongs to, or null.</summary>
-    protected async Task<TeardownId?> TeardownOfAsync<TOther, TOtherId>(TOtherId id, CancellationToken cancellationToken)
-        where TOther : class, IRevisionContent
-        where TOtherId : struct, ITypedId<TOtherId>
-    {
-        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var found = await context.Set<TOther>().AsNoTracking()
-            .Where(HasId<TOther, TOtherId>(id))
-            .Join(context.Revisions, row => row.RevisionId, revision => revision.Id, (_, revision) => revision.TeardownId)
-            .Take(1)
-            .ToListAsync(cancellationToken);
-        return found.Count > 0 ? found[0] : null;
-    }
-
     /// <summary>The next free place in a list of the draft.</summary>
     protected static async Task<int> NextPositionAsync<TOther>(IQueryable<TOther> list, Expression<Func<TOther, int?>> position, CancellationToken cancellationToken) =>
         (await list.MaxAsync(position, cancellationToken) ?? -1) + 1;
 
     private async Task<(TRecord Record, bool Stale)?> FindAsync(Draft draft, TId id, uint? expectedVersion, CancellationToken cancellationToken)
     {
-        if (await draft.Context.Set<TRecord>().Where(row => row.RevisionId == draft.Revision.Id).Where(HasId<TRecord, TId>(id)).SingleOrDefaultAsync(cancellationToken) is not { } record)
+        if (await draft.Context.Set<TRecord>().Where(row => row.RevisionId == draft.Revision.Id).Where(FindTeardown.HasId<TRecord, TId>(id)).SingleOrDefaultAsync(cancellationToken) is not { } record)
             return null;
         if (expectedVersion is not { } expected)
             return (record, false);
@@ -129,15 +118,11 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
         // The editor saw the published row; the draft's copy of it is only just made and carries a version nobody could have seen.
         var seen = await draft.Context.Set<TRecord>().AsNoTracking()
             .Where(row => row.RevisionId == source)
-            .Where(HasId<TRecord, TId>(id))
+            .Where(FindTeardown.HasId<TRecord, TId>(id))
             .Select(row => row.Version)
             .SingleOrDefaultAsync(cancellationToken);
         return (record, seen != expected);
     }
-
-    private static Expression<Func<TOther, bool>> HasId<TOther, TOtherId>(TOtherId id)
-        where TOther : class
-        where TOtherId : struct, ITypedId<TOtherId> => row => EF.Property<TOtherId>(row, "Id").Equals(id);
 
     private ChangeOutcome<TId> Missing(TId id) => new ChangeOutcome<TId>.NotFound($"There is no {Noun} {id.Value} in a draft or published teardown.");
 }

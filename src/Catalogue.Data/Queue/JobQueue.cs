@@ -1,0 +1,72 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Catalogue.Data.Queue;
+
+/// <summary>
+/// The queue of long work. Any node may take a job; a lease says who holds it, so that the job of a worker that died is taken again.
+/// </summary>
+/// <param name="contexts">Makes the context of each step.</param>
+/// <param name="clock">Tells the time.</param>
+public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeProvider clock)
+{
+    /// <summary>How often a job is begun before it is given up.</summary>
+    public const int MaxAttempts = 5;
+
+    /// <summary>How long a worker holds a job before another may take it.</summary>
+    public static readonly TimeSpan Lease = TimeSpan.FromMinutes(2);
+
+    /// <summary>Puts work into the queue, in the caller's transaction; nothing happens where the same is open already.</summary>
+    internal static Task<int> EnqueueAsync(CatalogueContext context, string kind, string subject, DateTimeOffset now, CancellationToken cancellationToken) =>
+        context.Database.ExecuteSqlAsync(
+            $"""
+            insert into jobs (kind, subject, attempts, not_before) values ({kind}, {subject}, 0, {now})
+            on conflict (kind, subject) where done_at is null and failure is null do nothing
+            """,
+            cancellationToken);
+
+    /// <summary>Takes the next job that is due, or null.</summary>
+    public async Task<Job?> TakeAsync(CancellationToken cancellationToken = default)
+    {
+        var now = clock.GetUtcNow();
+        var until = now + Lease;
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var taken = await context.Jobs.FromSql(
+            $"""
+            update jobs set attempts = attempts + 1, leased_until = {until}
+            where id = (select id from jobs
+                        where done_at is null and failure is null and not_before <= {now} and (leased_until is null or leased_until < {now})
+                        order by not_before, id limit 1 for update skip locked)
+            returning *
+            """).AsNoTracking().ToListAsync(cancellationToken);
+        return taken.Count > 0 ? taken[0] : null;
+    }
+
+    /// <summary>Says that a job is done.</summary>
+    public async Task FinishAsync(long id, CancellationToken cancellationToken = default)
+    {
+        var now = clock.GetUtcNow();
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Jobs.Where(row => row.Id == id).ExecuteUpdateAsync(set => set.SetProperty(row => row.DoneAt, now).SetProperty(row => row.LeasedUntil, (DateTimeOffset?)null), cancellationToken);
+    }
+
+    /// <summary>Says that a job failed: it is tried again later, each time after a longer pause, until it is given up with its reason.</summary>
+    public async Task FailAsync(Job job, string reason, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var again = clock.GetUtcNow() + TimeSpan.FromSeconds(Math.Pow(2, job.Attempts));
+        var failure = job.Attempts >= MaxAttempts ? reason : null;
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Jobs.Where(row => row.Id == job.Id)
+            .ExecuteUpdateAsync(
+                set => set.SetProperty(row => row.NotBefore, again).SetProperty(row => row.LeasedUntil, (DateTimeOffset?)null).SetProperty(row => row.Failure, failure),
+                cancellationToken);
+    }
+
+    /// <summary>True when the queue can be read: the readiness check.</summary>
+    public async Task<bool> IsReadyAsync(CancellationToken cancellationToken = default)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Jobs.AsNoTracking().Take(1).CountAsync(cancellationToken);
+        return true;
+    }
+}

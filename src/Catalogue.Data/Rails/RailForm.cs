@@ -1,0 +1,48 @@
+using System.ComponentModel;
+using Catalogue.Domain.Rails;
+
+namespace Catalogue.Data.Rails;
+
+/// <summary>What is filled in for a rail. Quantities that are not known stay away; they are never taken as zero.</summary>
+public sealed class RailForm
+{
+    /// <summary>What the reviewer calls it; unique in the teardown.</summary>
+    [Description("What the reviewer calls it; unique in the teardown.")]
+    public string? Name { get; set; }
+
+    /// <summary>What it is.</summary>
+    [Description("What it is.")]
+    public RailKind Kind { get; set; } = RailKind.Other;
+
+    /// <summary>Lowest voltage in use, in volt; rms on mains.</summary>
+    [Description("Lowest voltage in use, in volt; rms on mains.")]
+    public GivenQuantity? MinVoltageV { get; set; }
+
+    /// <summary>Nominal voltage, in volt; rms on mains.</summary>
+    [Description("Nominal voltage, in volt; rms on mains.")]
+    public GivenQuantity? NominalVoltageV { get; set; }
+
+    /// <summary>Highest voltage in use, in volt; rms on mains.</summary>
+    [Description("Highest voltage in use, in volt; rms on mains.")]
+    public GivenQuantity? MaxVoltageV { get; set; }
+
+    /// <summary>Highest steady current, in ampere; rms on mains.</summary>
+    [Description("Highest steady current, in ampere; rms on mains.")]
+    public GivenQuantity? MaxCurrentA { get; set; }
+
+    /// <summary>Highest steady power that the load of the rail puts out, in watt.</summary>
+    [Description("Highest steady power that the load of the rail puts out, in watt.")]
+    public GivenQuantity? MaxPowerW { get; set; }
+
+    /// <summary>Efficiency from the rail to that output, a ratio of 0 to 1.</summary>
+    [Description("Efficiency from the rail to that output, a ratio of 0 to 1.")]
+    public GivenQuantity? Efficiency { get; set; }
+
+    /// <summary>Power factor of the load, a ratio of 0 to 1; not needed on dc.</summary>
+    [Description("Power factor of the load, a ratio of 0 to 1; not needed on dc.")]
+    public GivenQuantity? PowerFactor { get; set; }
+
+    /// <summary>A remark.</summary>
+    [Description("A remark.")]
+    public string? Note { get; set; }
+}

@@ -1,0 +1,92 @@
+using Catalogue.Data.Figures;
+using Catalogue.Domain.BenchLogs;
+using Catalogue.Domain.Callouts;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Figures;
+using Catalogue.Domain.Findings;
+using Catalogue.Domain.Photos;
+using Catalogue.Domain.Products;
+using Catalogue.Domain.Publishing;
+using Catalogue.Domain.Rails;
+using Catalogue.Domain.Teardowns;
+
+namespace Catalogue.Data.Teardowns;
+
+/// <summary>One revision of a teardown with all that its page shows. Lists are in the order they are printed in; nothing here is tracked.</summary>
+public sealed record TeardownRecord
+{
+    /// <summary>The teardown's address.</summary>
+    public required string Slug { get; init; }
+
+    /// <summary>The teardown's id.</summary>
+    public required TeardownId Id { get; init; }
+
+    /// <summary>Its running number in the lab.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>The revision.</summary>
+    public required Revision Revision { get; init; }
+
+    /// <summary>Boards by position.</summary>
+    public required IReadOnlyList<Board> Boards { get; init; }
+
+    /// <summary>Components by board and position.</summary>
+    public required IReadOnlyList<BoardComponent> Components { get; init; }
+
+    /// <summary>Ratings in the order they were given.</summary>
+    public required IReadOnlyList<Rating> Ratings { get; init; }
+
+    /// <summary>Rails by position.</summary>
+    public required IReadOnlyList<Rail> Rails { get; init; }
+
+    /// <summary>What is known of the rails.</summary>
+    public required IReadOnlyList<RailQuantity> RailQuantities { get; init; }
+
+    /// <summary>Photos by position.</summary>
+    public required IReadOnlyList<Photo> Photos { get; init; }
+
+    /// <summary>Callouts by number.</summary>
+    public required IReadOnlyList<Callout> Callouts { get; init; }
+
+    /// <summary>Ports by position.</summary>
+    public required IReadOnlyList<Port> Ports { get; init; }
+
+    /// <summary>Claims by position.</summary>
+    public required IReadOnlyList<Claim> Claims { get; init; }
+
+    /// <summary>Bench tests by position.</summary>
+    public required IReadOnlyList<BenchTest> Tests { get; init; }
+
+    /// <summary>Steps by position.</summary>
+    public required IReadOnlyList<Step> Steps { get; init; }
+
+    /// <summary>Findings by position.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Figures as this revision printed them.</summary>
+    public required IReadOnlyList<Figure> Figures { get; init; }
+
+    /// <summary>Figures as the rules stand now; only of a published revision, else empty.</summary>
+    public required IReadOnlyList<CurrentFigure> CurrentFigures { get; init; }
+
+    /// <summary>The families that components point to, merged ones resolved.</summary>
+    public required IReadOnlyDictionary<FamilyId, FamilyName> Families { get; init; }
+
+    /// <summary>All publications of the teardown with the number of their revision, newest first.</summary>
+    public required IReadOnlyList<PublishedRevision> Publications { get; init; }
+
+    /// <summary>The facts that figures and cautions are computed from.</summary>
+    public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities);
+
+    /// <summary>The name and address of a family.</summary>
+    /// <param name="Slug">Its address.</param>
+    /// <param name="Name">The base number as first written.</param>
+    public sealed record FamilyName(string Slug, string Name);
+
+    /// <summary>A publication.</summary>
+    /// <param name="RevisionNumber">The revision's number.</param>
+    /// <param name="State">How the revision stands now.</param>
+    /// <param name="Publication">The act.</param>
+    public sealed record PublishedRevision(int RevisionNumber, RevisionState State, Publication Publication);
+}

@@ -1,0 +1,88 @@
+using System.Data;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Teardowns;
+using Microsoft.EntityFrameworkCore;
+
+namespace Catalogue.Data.Teardowns;
+
+/// <summary>Reads one revision whole, from one snapshot of the database.</summary>
+/// <param name="contexts">Makes the context of each query.</param>
+public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> contexts)
+{
+    /// <summary>The revision that readers see now, or null.</summary>
+    public Task<TeardownRecord?> PublishedAsync(string slug, CancellationToken cancellationToken = default) =>
+        RunAsync(slug, revisions => revisions.Where(row => row.State == RevisionState.Published), cancellationToken);
+
+    /// <summary>The draft, or null when there is none.</summary>
+    public Task<TeardownRecord?> DraftAsync(string slug, CancellationToken cancellationToken = default) =>
+        RunAsync(slug, revisions => revisions.Where(row => row.State == RevisionState.Draft || row.State == RevisionState.InReview), cancellationToken);
+
+    /// <summary>The draft or, without one, what is published: what the lab works on.</summary>
+    public Task<TeardownRecord?> LatestAsync(string slug, CancellationToken cancellationToken = default) =>
+        RunAsync(slug, revisions => revisions.OrderByDescending(row => row.Number).Take(1), cancellationToken);
+
+    /// <summary>A revision that is or was published, by its number, or null.</summary>
+    public Task<TeardownRecord?> RevisionAsync(string slug, int number, CancellationToken cancellationToken = default) =>
+        RunAsync(
+            slug,
+            revisions => revisions.Where(row => row.Number == number && (row.State == RevisionState.Published || row.State == RevisionState.Superseded)),
+            cancellationToken);
+
+    private async Task<TeardownRecord?> RunAsync(string slug, Func<IQueryable<Revision>, IQueryable<Revision>> choose, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
+        await using var transaction = await context.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancellationToken);
+        if (await context.Teardowns.SingleOrDefaultAsync(row => row.Slug == slug, cancellationToken) is not { } teardown)
+            return null;
+        if (await choose(context.Revisions.Where(row => row.TeardownId == teardown.Id)).SingleOrDefaultAsync(cancellationToken) is not { } revision)
+            return null;
+
+        var id = revision.Id;
+        var facts = await Figures.RecomputeFigures.FactsAsync(context, id, cancellationToken);
+        var boards = await context.Boards.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken);
+        var order = boards.Select((board, index) => (board.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
+        return new TeardownRecord
+        {
+            Slug = teardown.Slug,
+            Id = teardown.Id,
+            Number = teardown.Number,
+            Revision = revision,
+            Boards = boards,
+            Components = [.. facts.Components.OrderBy(row => order[row.BoardId]).ThenBy(row => row.Position).ThenBy(row => row.Id.Value)],
+            Ratings = facts.Ratings,
+            Rails = facts.Rails,
+            RailQuantities = facts.RailQuantities,
+            Photos = await context.Photos.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Callouts = await context.Callouts.Where(row => row.RevisionId == id).OrderBy(row => row.Number).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Ports = await context.Ports.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Claims = await context.Claims.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Tests = await context.BenchTests.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Steps = await context.Steps.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Findings = await context.Findings.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Figures = await context.Figures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
+            CurrentFigures = await context.CurrentFigures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
+            Families = await FamiliesAsync(context, id, cancellationToken),
+            Publications = await context.Publications
+                .Where(row => row.TeardownId == teardown.Id)
+                .Join(context.Revisions, row => row.RevisionId, row => row.Id, (publication, row) => new { row.Number, row.State, Publication = publication })
+                .OrderByDescending(row => row.Number)
+                .Select(row => new TeardownRecord.PublishedRevision(row.Number, row.State, row.Publication))
+                .ToListAsync(cancellationToken),
+        };
+    }
+
+    private static async Task<IReadOnlyDictionary<FamilyId, TeardownRecord.FamilyName>> FamiliesAsync(CatalogueContext context, RevisionId revision, CancellationToken cancellationToken)
+    {
+        var linked = context.Components.Where(row => row.RevisionId == revision && row.FamilyId != null).Select(row => row.FamilyId!.Value).Distinct();
+        var rows = await context.Families
+            .Where(row => linked.Contains(row.Id))
+            .Select(row => new
+            {
+                row.Id,
+                Target = row.MergedIntoId == null ? row : context.Families.Single(target => target.Id == row.MergedIntoId),
+            })
+            .ToListAsync(cancellationToken);
+        return rows.ToDictionary(row => row.Id, row => new TeardownRecord.FamilyName(row.Target.Slug, row.Target.Name));
+    }
+}
