@@ -44,8 +44,8 @@ internal static class PngHeader
             var type = chunk[4..];
             if (type.SequenceEqual("IEND"u8))
             {
-                return hasPixels
-                    ? new ImageHeader.Recognised(ImageKind.Png, (int)width, (int)height, orientation) { ColourProfile = profile }
+                return !reader.TrySkip(length + ChecksumBytes) ? ImageHeader.Truncated()
+                    : hasPixels ? new ImageHeader.Recognised(ImageKind.Png, (int)width, (int)height, orientation) { ColourProfile = profile }
                     : ImageHeader.Damaged("it holds no pixels");
             }
 
