@@ -23,6 +23,8 @@ public static class ImageWorker
     /// <summary>Exit code when the input cannot be opened or the output cannot be written: not the picture's fault, so no JSON.</summary>
     public const int StorageExitCode = 74;
 
+    internal const string TooMuchMemory = $"Decoding the picture takes more memory than one picture may have. {ImageLimits.Accepted}";
+
     private const string Usage = "image-worker verify INPUT | image-worker derive INPUT OUTPUT-FOLDER WIDTH[,WIDTH...]";
 
     /// <summary>Does one job. No exception leaves it: whatever the decoder throws is a refusal of the picture.</summary>
@@ -53,11 +55,20 @@ public static class ImageWorker
 
     private static int Answer(TextWriter stdout, string input, string? outputFolder, IReadOnlyList<int> widths)
     {
+        // Loading the JSON code takes memory, which there may be none of afterwards.
+        var outOfMemory = Refuse(ImageRefusal.TooCostly, TooMuchMemory).ToJson();
+        stdout.Flush();
         try
         {
             var answer = Decode(input, outputFolder, widths);
             stdout.WriteLine(answer.ToJson());
             return answer.Refused is null ? DoneExitCode : RefusedExitCode;
+        }
+        catch (Exception memory) when (IsMemory(memory))
+        {
+            PictureCodec.ReleaseMemory();
+            stdout.WriteLine(outOfMemory);
+            return RefusedExitCode;
         }
         catch (Exception storage) when (IsStorage(storage))
         {
@@ -116,16 +127,16 @@ public static class ImageWorker
                 File.Delete(final);
             }
 
-            if (IsStorage(exception))
+            if (IsMemory(exception) || IsStorage(exception))
             {
                 throw;
             }
 
-            return exception is OutOfMemoryException or InsufficientExecutionStackException || exception.InnerException is OutOfMemoryException
-                ? Refuse(ImageRefusal.TooCostly, $"Decoding the picture takes more memory than one picture may have. {ImageLimits.Accepted}")
-                : Refuse(ImageHeader.Damaged("its pixels cannot be decoded"));
+            return Refuse(ImageHeader.Damaged("its pixels cannot be decoded"));
         }
     }
+
+    private static bool IsMemory(Exception exception) => exception is OutOfMemoryException || exception.InnerException is OutOfMemoryException;
 
     /// <summary>A disk's fault. The end of a stream is an IOException too, but there it is the picture that ended.</summary>
     private static bool IsStorage(Exception exception) => exception is UnauthorizedAccessException or (IOException and not EndOfStreamException);

@@ -11,6 +11,8 @@ namespace Catalogue.Media.Photos;
 /// </summary>
 public sealed class ImageWorkerProcess : IDisposable
 {
+    // 128 + SIGABRT: the runtime's end when even its own allocations fail.
+    private const int AbortExitCode = 134;
     private const int MaxOutputCharacters = 16 * 1024;
     private const int MaxQuotedCharacters = 400;
     private static readonly string[] ToolFolders = ["/usr/bin", "/bin", "/usr/local/bin"];
@@ -143,6 +145,11 @@ public sealed class ImageWorkerProcess : IDisposable
             }
         }
 
+        if (exitCode == AbortExitCode && (errors.Contains("Out of memory", StringComparison.Ordinal) || errors.Contains("OutOfMemory", StringComparison.Ordinal)))
+        {
+            return TooMuchMemory();
+        }
+
         var words = string.Join(' ', (errors + ' ' + output).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         return new ImageWork.Failed(string.Create(
             CultureInfo.InvariantCulture,
@@ -237,9 +244,7 @@ public sealed class ImageWorkerProcess : IDisposable
         }
     }
 
-    private static ImageWork.Refused TooMuchMemory() => new(
-        ImageRefusal.TooCostly,
-        $"Decoding the picture takes more memory than one picture may have. {ImageLimits.Accepted}");
+    private static ImageWork.Refused TooMuchMemory() => new(ImageRefusal.TooCostly, ImageWorker.TooMuchMemory);
 
     /// <summary>Reads to the end, so that the process never blocks, but keeps only the first part.</summary>
     private static async Task<string> ReadBoundedAsync(StreamReader reader)

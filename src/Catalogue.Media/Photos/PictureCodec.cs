@@ -73,6 +73,14 @@ internal static class PictureCodec
         }
     }
 
+    /// <summary>Gives back what a decode that ran out of memory left behind, so that the answer can still be written.</summary>
+    public static void ReleaseMemory()
+    {
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        NoFormats.MemoryAllocator.ReleaseRetainedResources();
+    }
+
     private static Image Decode(string path, ImageHeader.Recognised header)
     {
         using var file = File.OpenRead(path);
