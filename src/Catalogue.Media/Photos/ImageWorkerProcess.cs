@@ -15,14 +15,11 @@ public sealed class ImageWorkerProcess : IDisposable
     private const int AbortExitCode = 134;
     private const int MaxOutputCharacters = 16 * 1024;
     private const int MaxQuotedCharacters = 400;
-    private static readonly string[] ToolFolders = ["/usr/bin", "/bin", "/usr/local/bin"];
     private static readonly TimeSpan MemoryPollInterval = TimeSpan.FromMilliseconds(50);
 
     private readonly ImageWorkerOptions _options;
     private readonly TimeProvider _time;
     private readonly SemaphoreSlim _slots;
-    private readonly string? _nice;
-    private readonly string? _prlimit;
 
     /// <summary>Prepares, starts nothing yet.</summary>
     /// <exception cref="ArgumentException">The options hold no command or no slot.</exception>
@@ -38,8 +35,6 @@ public sealed class ImageWorkerProcess : IDisposable
         _options = options;
         _time = time;
         _slots = new SemaphoreSlim(options.Concurrency);
-        _nice = FindTool("nice");
-        _prlimit = FindTool("prlimit");
     }
 
     /// <summary>Decodes a picture completely and writes nothing.</summary>
@@ -108,7 +103,7 @@ public sealed class ImageWorkerProcess : IDisposable
 
         using var timeLimit = new CancellationTokenSource(_options.TimeLimit, _time);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken, timeLimit.Token);
-        var tooMuchMemory = _prlimit is null ? WatchMemoryAsync(process, stop) : Task.FromResult(false);
+        var tooMuchMemory = _options.LimitTool is null ? WatchMemoryAsync(process, stop) : Task.FromResult(false);
         try
         {
             await process.WaitForExitAsync(stop.Token);
@@ -177,17 +172,18 @@ public sealed class ImageWorkerProcess : IDisposable
             : null;
     }
 
+    // The limit is on data (private writable memory), not on address space, of which the runtime reserves far more than it uses.
     private ProcessStartInfo StartInfo(string[] arguments, string scratch)
     {
         List<string> line = [];
-        if (_nice is not null)
+        if (_options.PriorityTool is { } nice)
         {
-            line.AddRange([_nice, "-n", _options.Niceness.ToString(CultureInfo.InvariantCulture)]);
+            line.AddRange([nice, "-n", _options.Niceness.ToString(CultureInfo.InvariantCulture)]);
         }
 
-        if (_prlimit is not null)
+        if (_options.LimitTool is { } prlimit)
         {
-            line.AddRange([_prlimit, string.Create(CultureInfo.InvariantCulture, $"--data={_options.MemoryLimitBytes}"), "--core=0", "--"]);
+            line.AddRange([prlimit, string.Create(CultureInfo.InvariantCulture, $"--data={_options.MemoryLimitBytes}"), "--core=0", "--"]);
         }
 
         line.AddRange(_options.Command);
@@ -259,9 +255,4 @@ public sealed class ImageWorkerProcess : IDisposable
 
         return kept.ToString();
     }
-
-    private static string? FindTool(string name) =>
-        OperatingSystem.IsLinux()
-            ? ToolFolders.Select(folder => Path.Combine(folder, name)).FirstOrDefault(File.Exists)
-            : null;
 }

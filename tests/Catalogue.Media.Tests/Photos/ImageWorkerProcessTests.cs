@@ -115,6 +115,32 @@ public sealed class ImageWorkerProcessTests : IDisposable
         Assert.Contains("something broke", failed.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task VerifyAsync_NoLimitToolAndAProcessThatEatsMemory_IsStopped()
+    {
+        // A line that never ends, which tail keeps whole.
+        using var worker = Worker(new ImageWorkerOptions
+        {
+            Command = ["/usr/bin/tail", "/dev/zero"],
+            LimitTool = null,
+            MemoryLimitBytes = 64L * 1024 * 1024,
+        });
+
+        var refused = Assert.IsType<ImageWork.Refused>(await worker.VerifyAsync(_folder.File("in", []), default));
+
+        Assert.Equal(ImageRefusal.TooCostly, refused.Reason);
+    }
+
+    [Fact]
+    public async Task VerifyAsync_Process_RunsWithLowPriorityAndLimitedMemory()
+    {
+        using var worker = Stub("echo nice=$(nice) data=$(ulimit -d) core=$(ulimit -c) >&2; exit 3");
+
+        var failed = Assert.IsType<ImageWork.Failed>(await worker.VerifyAsync(_folder.File("in", []), default));
+
+        Assert.Contains("nice=10 data=1048576 core=0", failed.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Out of memory.")]
     [InlineData("Unhandled exception. System.OutOfMemoryException: Exception of that type was thrown.")]
