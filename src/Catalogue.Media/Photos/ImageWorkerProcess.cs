@@ -107,12 +107,14 @@ public sealed class ImageWorkerProcess : IDisposable
         try
         {
             await process.WaitForExitAsync(stop.Token);
+
+            // Something the process left behind may hold its output open: that counts against the time as well.
+            await Task.WhenAll(output, errors).WaitAsync(stop.Token);
         }
         catch (OperationCanceledException)
         {
             process.Kill(entireProcessTree: true);
             await process.WaitForExitAsync(CancellationToken.None);
-            await Task.WhenAll(output, errors);
             cancellationToken.ThrowIfCancellationRequested();
             return await tooMuchMemory ? TooMuchMemory() : new ImageWork.TimedOut(_options.TimeLimit);
         }

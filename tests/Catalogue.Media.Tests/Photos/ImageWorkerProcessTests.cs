@@ -87,6 +87,17 @@ public sealed class ImageWorkerProcessTests : IDisposable
     }
 
     [Fact]
+    public async Task VerifyAsync_ProcessThatLeavesAnotherBehind_IsNotWaitedForLongerThanTheLimit()
+    {
+        using var worker = Stub("sleep 5 & exit 0", timeLimit: TimeSpan.FromSeconds(1));
+        var watch = Stopwatch.StartNew();
+
+        Assert.IsType<ImageWork.TimedOut>(await worker.VerifyAsync(_folder.File("in", []), default));
+
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(4));
+    }
+
+    [Fact]
     public async Task VerifyAsync_Cancelled_KillsTheProcess()
     {
         var pidFile = Path.Combine(_folder.Path, "pid");
