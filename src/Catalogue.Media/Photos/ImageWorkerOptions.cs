@@ -11,7 +11,7 @@ public sealed record ImageWorkerOptions
     /// <summary>Wall-clock time for one picture, after which the process is killed.</summary>
     public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(20);
 
-    /// <summary>Private memory of one process, in bytes. The costliest picture within <see cref="ImageLimits"/> was measured to need 800 MiB.</summary>
+    /// <summary>Private memory of one process, in bytes. The costliest of the pictures tried at the limit of pixels needed 800 MiB.</summary>
     public long MemoryLimitBytes { get; init; } = 1024L * 1024 * 1024;
 
     /// <summary>Processes at a time; further jobs wait.</summary>

@@ -128,15 +128,15 @@ public sealed class ImageWorkerProcess : IDisposable
     {
         if (ImageWorkerAnswer.FromJson(output) is { } answer)
         {
-            if (exitCode == ImageWorker.RefusedExitCode && answer.Refused is { } reason)
+            if (exitCode == ImageWorker.RefusedExitCode && answer.Refused is { Text: { } text } reason && Enum.IsDefined(reason.Code))
             {
-                return new ImageWork.Refused(reason.Code, reason.Text);
+                return new ImageWork.Refused(reason.Code, text);
             }
 
-            if (exitCode == ImageWorker.DoneExitCode && answer.Done is { } picture)
+            if (exitCode == ImageWorker.DoneExitCode && answer.Done is { Renditions: { } files } picture)
             {
-                var renditions = picture.Renditions.Select(file => Check(file, outputFolder)).OfType<Rendition>().ToList();
-                return renditions.Count == picture.Renditions.Count && renditions.Count > 0 == outputFolder is not null
+                var renditions = files.Select(file => Check(file, outputFolder)).OfType<Rendition>().ToList();
+                return renditions.Count == files.Count && renditions.Count > 0 == outputFolder is not null
                     ? new ImageWork.Done(picture.Width, picture.Height, renditions)
                     : new ImageWork.Failed("The image worker named files that it did not write as it says.");
             }
@@ -154,9 +154,9 @@ public sealed class ImageWorkerProcess : IDisposable
     }
 
     /// <summary>A decoder that was taken over could name any file; only a JPEG of the stated size, under the name we expect, counts.</summary>
-    private static Rendition? Check(ImageWorkerAnswer.File file, string? outputFolder)
+    private static Rendition? Check(ImageWorkerAnswer.File? file, string? outputFolder)
     {
-        if (outputFolder is null || file.Name != ImageWorker.FileName(file.Width))
+        if (file is null || outputFolder is null || file.Name != ImageWorker.FileName(file.Width))
         {
             return null;
         }

@@ -209,6 +209,24 @@ public sealed class ImageWorkerProcessTests : IDisposable
         Assert.IsType<ImageWork.Failed>(await worker.DeriveAsync(_folder.File("in", []), output, [8], default));
     }
 
+    [Theory]
+    [InlineData("{}", 0)]
+    [InlineData("null", 0)]
+    [InlineData("[]", 0)]
+    [InlineData("""{"done":{"width":8,"height":8}}""", 0)]
+    [InlineData("""{"done":{"width":8,"height":8,"renditions":[]}}""", 0)]
+    [InlineData("""{"done":{"width":8,"height":8,"renditions":[null]}}""", 0)]
+    [InlineData("""{"done":{"width":8,"height":8,"renditions":[{"width":8,"height":8}]}}""", 0)]
+    [InlineData("""{"refused":{"code":"Damaged"}}""", 1)]
+    [InlineData("""{"refused":{"code":99,"text":"x"}}""", 1)]
+    [InlineData("""{"refused":{"code":"Damaged","text":"x"}}""", 0)]
+    public async Task DeriveAsync_AnswerThatIsNone_IsAFailure(string answer, int exitCode)
+    {
+        using var worker = Stub(string.Create(CultureInfo.InvariantCulture, $"echo '{answer}'; exit {exitCode}"));
+
+        Assert.IsType<ImageWork.Failed>(await worker.DeriveAsync(_folder.File("in", []), _folder.Folder("out"), [8], default));
+    }
+
     [Fact]
     public async Task VerifyAsync_MoreJobsThanSlots_TakeTurns()
     {
