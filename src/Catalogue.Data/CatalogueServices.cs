@@ -1,0 +1,47 @@
+using Catalogue.Data.Accounts;
+using Catalogue.Data.BenchLogs;
+using Catalogue.Data.Callouts;
+using Catalogue.Data.Components;
+using Catalogue.Data.Families;
+using Catalogue.Data.Findings;
+using Catalogue.Data.Makers;
+using Catalogue.Data.Photos;
+using Catalogue.Data.Products;
+using Catalogue.Data.Publishing;
+using Catalogue.Data.Questions;
+using Catalogue.Data.Queue;
+using Catalogue.Data.Rails;
+using Catalogue.Data.Teardowns;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using Npgsql;
+
+namespace Catalogue.Data;
+
+/// <summary>Registers the queries and changes of this project.</summary>
+public static class CatalogueServices
+{
+    /// <summary>
+    /// Adds the context factory over the registered <see cref="NpgsqlDataSource"/>, and every query and change. All of them hold no state and make a
+    /// context of their own for each run.
+    /// </summary>
+    public static IServiceCollection AddCatalogueData(this IServiceCollection services)
+    {
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddDbContextFactory<CatalogueContext>((provider, options) => CatalogueDatabase.Configure(options, provider.GetRequiredService<NpgsqlDataSource>()));
+        foreach (var type in new[]
+        {
+            typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
+            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
+            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
+            typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RenditionQuery),
+            typeof(RenditionStore), typeof(SettingsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
+            typeof(Tokens),
+        })
+        {
+            services.AddSingleton(type);
+        }
+
+        return services;
+    }
+}
