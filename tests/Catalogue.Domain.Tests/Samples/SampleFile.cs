@@ -7,8 +7,8 @@ internal static class SampleFile
 {
     public static byte[] Bytes(string folder, string name) => File.ReadAllBytes(Path.Combine(Folder(), folder, name));
 
-    public static string[] Names(string folder, string pattern) =>
-        [.. Directory.GetFiles(Path.Combine(Folder(), folder), pattern).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+    public static string[] Names(string folder) =>
+        [.. Directory.GetFiles(Path.Combine(Folder(), folder)).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
     public static string[][] TabLines(string folder, string name) =>
         [.. File.ReadAllText(Path.Combine(Folder(), folder, name)).TrimEnd('\n').Split('\n').Skip(1).Select(line => line.Split('\t'))];

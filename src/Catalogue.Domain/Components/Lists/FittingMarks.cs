@@ -49,6 +49,12 @@ internal static partial class FittingMarks
     public static bool InText(string text) =>
         Token().Matches(text).Any(token => token.Value is "DNP" or "DNF" or "DNI" or "DNM") || Phrase().IsMatch(text);
 
+    /// <summary>Whether a cell holds nothing but a mark that leaves no doubt.</summary>
+    public static bool IsMark(string text) => Sure.Contains(Plain(text));
+
+    /// <summary>A designator cell without the marks that stand among the designators.</summary>
+    public static string WithoutMarks(string text) => InText(text) ? AmongDesignators().Replace(text, " ").Trim() : text;
+
     /// <summary>What a cell says under a header such as “DNP” (true: the place is empty); null where the cell is not understood.</summary>
     public static (bool? Empty, bool Sure) UnderNotFitted(string cell)
     {
@@ -86,6 +92,9 @@ internal static partial class FittingMarks
 
     [GeneratedRegex(@"[\p{L}.]+")]
     private static partial Regex Token();
+
+    [GeneratedRegex(@"[\[(]?\b(DN[PFIM]|not fitted|not populated|do not (populate|fit))\b[\])]?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex AmongDesignators();
 
     [GeneratedRegex(@"\b(not (fitted|populated|placed|mounted)|do not (populate|fit|place|mount|install)|nicht bestückt|unbestückt|non monté|no montar)\b|不贴|未実装", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Phrase();

@@ -156,6 +156,8 @@ internal static class HeaderWords
             "benennung", "composant", "composants", "piece", "nom", "componente", "componentes", "pieza", "nombre pieza", "元件", "元器件", "器件", "名称", "元件名称",
             "品名", "部品", "部品名");
 
+        AddLoose(ColumnMeaning.Value, 0, "type", "typ", "tipo", "类型", "種類");
+
         Add(ColumnMeaning.PartNumber, 3, "mpn", "mfpn", "mfrpn", "mfgpn", "manufacturer part", "manufacturer pn", "manufacturer part number", "herstellernummer",
             "herstellerteilenummer", "hersteller typ", "制造商型号", "制造商料号", "制造商零件编号", "厂家型号", "厂商型号", "厂商料号", "メーカー型番", "メーカー品番", "メーカ型番");
         Add(ColumnMeaning.PartNumber, 2, "part number", "partnumber", "part no", "partno", "part nr", "part num", "part #", "part code", "pn", "p n", "component part number",
@@ -173,7 +175,8 @@ internal static class HeaderWords
         Add(ColumnMeaning.Description, 2, "description", "desc", "descr", "part description", "beschreibung", "descripcion", "描述", "说明", "説明", "内容");
         Add(ColumnMeaning.Description, 1, "details", "bezeichnung", "libelle", "detalle");
 
-        Add(ColumnMeaning.Role, 1, "role", "function", "purpose", "circuit function", "rolle", "funktion", "aufgabe", "zweck", "fonction", "funcion", "功能", "用途", "機能");
+        Add(ColumnMeaning.Role, 1, "category", "part type", "component type", "kategorie", "categorie", "categoria", "类别", "分类", "種別");
+        Add(ColumnMeaning.Role, 2, "role", "function", "purpose", "circuit function", "rolle", "funktion", "aufgabe", "zweck", "fonction", "funcion", "功能", "用途", "機能");
 
         Add(ColumnMeaning.Fitted, 1, "assembly", "fitted", "fit", "populate", "populated", "mount", "mounted", "placed", "placement", "bestuckt", "bestuckung", "monte", "montado",
             "montaje", "贴装", "是否贴装", "实装", "実装");

@@ -13,14 +13,13 @@ internal sealed class ListColumns
     private ListColumns(ListHeader header, ColumnMeaning?[] meanings)
     {
         _meanings = meanings;
-        var used = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        var used = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var all = new List<ListColumn>();
         for (var i = 0; i < meanings.Length; i++)
         {
             var name = header.Names[i];
             var key = name.Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"column {i + 1}") : name;
-            var uses = used[key] = used.GetValueOrDefault(key) + 1;
-            all.Add(new ListColumn(name, uses == 1 ? key : string.Create(CultureInfo.InvariantCulture, $"{key} ({uses})"), meanings[i]));
+            all.Add(new ListColumn(name, Unused(key, used), meanings[i]));
             if (meanings[i] is { } meaning)
             {
                 Columns(meaning).Add(i);
@@ -65,6 +64,16 @@ internal sealed class ListColumns
         return new ListColumns(header, meanings);
     }
 
+    private static string Unused(string key, HashSet<string> used)
+    {
+        var free = key;
+        for (var uses = 2; !used.Add(free); uses++)
+        {
+            free = string.Create(CultureInfo.InvariantCulture, $"{key} ({uses})");
+        }
+        return free;
+    }
+
     private static ColumnMeaning? SettleLoose(HeaderWord word, List<string> cells, ColumnMeaning?[] meanings)
     {
         bool Free(ColumnMeaning meaning) => !Array.Exists(meanings, taken => taken == meaning);
@@ -81,7 +90,8 @@ internal sealed class ListColumns
             ColumnMeaning.Designators => Free(ColumnMeaning.Description) ? ColumnMeaning.Description : null,
             // "Item" or "No" beside designators is a running number even where a note stands in between.
             ColumnMeaning.RunningNumber when cells.Count(IsRunningNumber) * 2 > cells.Count || !Free(ColumnMeaning.Designators) => ColumnMeaning.RunningNumber,
-            _ => Free(ColumnMeaning.Value) ? ColumnMeaning.Value : null,
+            _ when Free(ColumnMeaning.Value) => ColumnMeaning.Value,
+            _ => Free(ColumnMeaning.Description) ? ColumnMeaning.Description : null,
         };
     }
 

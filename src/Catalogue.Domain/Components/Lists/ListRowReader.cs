@@ -81,7 +81,7 @@ internal sealed partial class ListRowReader
             remarks.Add("the list has too many designators: these are kept as written");
             return null;
         }
-        var list = DesignatorList.Read(text, quantity);
+        var list = DesignatorList.Read(text is null ? null : FittingMarks.WithoutMarks(text), quantity);
         _expanded += list.Names.Count;
         remarks.AddRange(list.Warnings);
         return list;
@@ -142,7 +142,7 @@ internal sealed partial class ListRowReader
                 remarks.Add($"not fitted (“{cell}” under {_columns.All[column].Key})");
             }
         }
-        var texts = new[] { description, Text(part, ColumnMeaning.Remarks), Text(part, ColumnMeaning.Variant), Text(part, ColumnMeaning.PartNumber) };
+        var texts = new[] { Text(part, ColumnMeaning.Designators), description, Text(part, ColumnMeaning.Remarks), Text(part, ColumnMeaning.Variant), Text(part, ColumnMeaning.PartNumber) };
         if (fitted && Array.Find(texts, text => text is not null && FittingMarks.InText(text)) is { } note)
         {
             fitted = false;
@@ -170,7 +170,7 @@ internal sealed partial class ListRowReader
         {
             remarks.Add("the value has no unit");
         }
-        else if (!plainValue.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true))
+        else if (prefix is not "L" && !plainValue.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true))
         {
             remarks.Add("no value");
         }
@@ -233,6 +233,10 @@ internal sealed partial class ListRowReader
     private static string? Named(string? text, string what, List<string> remarks)
     {
         if (text is null)
+        {
+            return null;
+        }
+        if (FittingMarks.IsMark(text))
         {
             return null;
         }

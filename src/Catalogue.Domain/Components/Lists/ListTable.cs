@@ -120,8 +120,15 @@ internal sealed class ListTable
 
     private bool IsTotal(ListLine line)
     {
-        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim().TrimEnd(':', '：', ' ');
-        return TotalWords.Contains(first) && (!DesignatorsLook(line) || _columns.First(ColumnMeaning.Designators) == FirstFilled(line));
+        var first = line.Cells[FirstFilled(line)].Trim();
+        if (TotalWords.Contains(first.TrimEnd(':', '：', ' ')))
+        {
+            return !DesignatorsLook(line) || _columns.First(ColumnMeaning.Designators) == FirstFilled(line);
+        }
+        // "Total parts: 41" and its like: a total word, then more, in a line without designators.
+        var word = first.Split(' ', ':', '：')[0];
+        return _columns.Has(ColumnMeaning.Designators) && word.Length < first.Length && TotalWords.Contains(word) && !DesignatorsLook(line)
+            && first.Any(character => character is ':' or '：' || char.IsAsciiDigit(character));
     }
 
     private bool IsContinuation(ListLine line, PartLine previous)
@@ -154,17 +161,18 @@ internal sealed class ListTable
         {
             return false;
         }
-        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim();
+        var column = FirstFilled(line);
+        var first = line.Cells[column].Trim();
         var filled = Filled(line);
         if (filled <= 2 && (first.EndsWith(':') || first.EndsWith('：')) && !DesignatorsLook(line))
         {
             return true;
         }
-        // One text alone in the first place: a heading, unless it is what the row's part is called.
-        var column = FirstFilled(line);
-        return filled == 1 && column == 0 && _columns.Meaning(0) switch
+        // One text alone in the first place, or in a line without its running number: a heading.
+        var leads = column == 0 || (_columns.Has(ColumnMeaning.RunningNumber) && column <= 1);
+        return filled == 1 && leads && _columns.Meaning(column) switch
         {
-            ColumnMeaning.Designators => !DesignatorsLook(line) && first.Contains(' ', StringComparison.Ordinal),
+            ColumnMeaning.Designators => !DesignatorsLook(line),
             ColumnMeaning.RunningNumber => !first.All(char.IsAsciiDigit),
             _ => _columns.Has(ColumnMeaning.Quantity) || _columns.Has(ColumnMeaning.Designators),
         };

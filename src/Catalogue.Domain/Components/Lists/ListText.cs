@@ -101,7 +101,7 @@ internal sealed class ListText
         {
             return CodePagesEncodingProvider.Instance.GetEncoding(name) ?? System.Text.Encoding.GetEncoding(name);
         }
-        catch (ArgumentException)
+        catch (Exception exception) when (exception is ArgumentException or NotSupportedException)
         {
             return null;
         }
