@@ -49,6 +49,9 @@ internal static partial class FittingMarks
     public static bool InText(string text) =>
         Token().Matches(text).Any(token => token.Value is "DNP" or "DNF" or "DNI" or "DNM") || Phrase().IsMatch(text);
 
+    /// <summary>Whether a cell says yes.</summary>
+    public static bool IsYes(string cell) => Plain(cell) is "X" or "✓" or "✔" or "●" or "FITTED" || Yes.Contains(Plain(cell));
+
     /// <summary>Whether a cell holds nothing but a mark that leaves no doubt.</summary>
     public static bool IsMark(string text) => Sure.Contains(Plain(text));
 

@@ -13,6 +13,7 @@ internal sealed partial class ListRowReader
     private readonly ListColumns _columns;
     private readonly bool _decimalCommas;
     private readonly int _onlyEmptyEnd = -1;
+    private readonly HashSet<int> _yesColumns;
     private int _expanded;
 
     public ListRowReader(ListColumns columns, IReadOnlyList<PartLine> parts)
@@ -20,6 +21,7 @@ internal sealed partial class ListRowReader
         _columns = columns;
         var value = columns.First(ColumnMeaning.Value);
         _decimalCommas = value >= 0 && parts.Any(part => DecimalComma().IsMatch(part.Cells[value]));
+        _yesColumns = [.. columns.Columns(ColumnMeaning.Fitted).Where(column => parts.Any(part => FittingMarks.IsYes(part.Cells[column])))];
         var last = columns.All.Count - 1;
         if (parts.Count >= FewestRowsToCompare)
         {
@@ -136,7 +138,11 @@ internal sealed partial class ListRowReader
         foreach (var column in _columns.Columns(ColumnMeaning.Fitted))
         {
             var cell = part.Cells[column].Trim();
-            if (FittingMarks.UnderFitted(cell))
+            if (cell.Length == 0 && _yesColumns.Contains(column))
+            {
+                remarks.Add($"empty under {_columns.All[column].Key}, where other rows say yes: taken as fitted, check");
+            }
+            else if (FittingMarks.UnderFitted(cell))
             {
                 fitted = false;
                 remarks.Add($"not fitted (“{cell}” under {_columns.All[column].Key})");
@@ -188,22 +194,24 @@ internal sealed partial class ListRowReader
     {
         var makers = _columns.Columns(ColumnMeaning.Maker);
         var numbers = _columns.Columns(ColumnMeaning.PartNumber);
-        var found = new List<MakersPart>();
-        // With as many makers as numbers they stand in pairs; else the first maker made the first number.
-        for (var i = 0; i < Math.Max(makers.Count, numbers.Count); i++)
-        {
-            var maker = i < makers.Count ? Named(Cell(part, makers[i]), "maker", remarks) : null;
-            var number = i < numbers.Count ? Named(Cell(part, numbers[i]), "part number", remarks) : null;
-            if (maker is not null || number is not null)
-            {
-                found.Add(new MakersPart(maker, number));
-            }
-        }
-        if (found.Count == 0 && makers.Count > 0 && numbers.Count > 0 && makers.Concat(numbers).All(column => Cell(part, column) is null))
+        var makerNames = makers.ConvertAll(column => Named(Cell(part, column), "maker", remarks));
+        var partNumbers = numbers.ConvertAll(column => Named(Cell(part, column), "part number", remarks));
+        if (makers.Count > 0 && numbers.Count > 0 && makers.Concat(numbers).All(column => Cell(part, column) is null))
         {
             remarks.Add("no maker and no part number");
         }
+        // As many makers as numbers stand in pairs; else the first maker given made the first number given.
+        var found = makers.Count == numbers.Count
+            ? makerNames.Zip(partNumbers, (maker, number) => new MakersPart(maker, number)).ToList()
+            : [new MakersPart(makerNames.Find(IsGiven), partNumbers.Find(IsGiven)), .. Others(makerNames, partNumbers)];
+        found.RemoveAll(each => each is { Maker: null, PartNumber: null });
         return found is [var first, .. var others] ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList()) : (null, null, []);
+
+        static bool IsGiven(string? text) => text is not null;
+
+        static IEnumerable<MakersPart> Others(List<string?> makers, List<string?> numbers) =>
+            makers.Where(IsGiven).Distinct().Skip(1).Select(maker => new MakersPart(maker, null))
+                .Concat(numbers.Where(IsGiven).Distinct().Skip(1).Select(number => new MakersPart(null, number)));
     }
 
     private List<ListCell> AsRead(PartLine part)

@@ -218,7 +218,7 @@ internal sealed class ListTable
         {
             remarks.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{line.FieldCount} fields where the header has {width}: the last {width - line.FieldCount} taken as empty"));
+                $"{line.FieldCount} field{(line.FieldCount == 1 ? "" : "s")} where the header has {width}: what is missing was taken as empty"));
         }
         var cells = line.Cells;
         if (cells.Length > width)

@@ -181,14 +181,16 @@ internal sealed class ListText
         catch (DecoderFallbackException)
         {
             int valid = 0, broken = 0;
+            var cutAtEnd = false;
             for (var rest = bytes; !rest.IsEmpty;)
             {
                 var status = Rune.DecodeFromUtf8(rest, out var rune, out var used);
                 valid += status == System.Buffers.OperationStatus.Done && !rune.IsAscii ? 1 : 0;
                 broken += status == System.Buffers.OperationStatus.Done ? 0 : 1;
+                cutAtEnd = status == System.Buffers.OperationStatus.NeedMoreData;
                 rest = rest[used..];
             }
-            if (valid < broken * 4)
+            if (valid < broken * 4 && !(cutAtEnd && broken == 1 && valid > 0))
             {
                 return null;
             }

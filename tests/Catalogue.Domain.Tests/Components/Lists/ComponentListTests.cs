@@ -249,6 +249,53 @@ public sealed class ComponentListTests
         Assert.Equal(("QLX-1", "Controller"), (row.PartNumber, row.Value));
     }
 
+    [Fact]
+    public void Read_BetterColumnEmpty_TakesTheFilledOne()
+    {
+        var row = Assert.Single(Read("Ref,Qty,Value,MPN,Part Number,Package,Footprint\nU1,1,QLX,,QLX-1,,SOIC-8\n").Rows);
+        Assert.Equal(("QLX-1", "SOIC-8"), (row.PartNumber, row.Package));
+    }
+
+    [Fact]
+    public void Read_TwoNumberColumnsOneMaker_TakesTheFirstGiven()
+    {
+        var list = Read("Ref,Qty,Manufacturer,Manufacturer Part,MPN\nU1,1,Zorvex,,ZX-1\nU2,1,Zorvex,ZX-2,ZX-2\nU3,1,Zorvex,ZX-3,ZX-4\n");
+        Assert.Equal(["ZX-1", "ZX-2", "ZX-3"], list.Rows.Select(row => row.PartNumber));
+        Assert.Equal([0, 0, 1], list.Rows.Select(row => row.Alternatives.Count));
+        Assert.All(list.Rows, row => Assert.Equal("Zorvex", row.Maker));
+    }
+
+    [Fact]
+    public void Read_ReferenceBesideRepere_IsThePartNumber()
+    {
+        var row = Assert.Single(Read("Repère;Désignation;Référence;Qté\nR1;Résistance 10k;ZX-1;1\n").Rows);
+        Assert.Equal(("ZX-1", "Résistance 10k", "R1"), (row.PartNumber, row.Description, row.Designators[0]));
+    }
+
+    [Fact]
+    public void Read_EmptyAmongYes_IsFittedWithAWarning()
+    {
+        var list = Read("Ref,Qty,Value,Populate\nR1,1,10k,Yes\nR2,1,10k,No\nR3,1,10k,\n");
+        Assert.Equal(["R2"], NotFitted(list));
+        Warns(list, "Row 4: empty under Populate");
+    }
+
+    [Fact]
+    public void Read_Utf8CutInsideALetter_StaysUtf8()
+    {
+        var bytes = Encoding.UTF8.GetBytes("Ref,Qty,Value\nC1,1,10µ\nC2,1,22µ");
+        var list = Assert.IsType<ComponentListReading.Read>(ComponentList.Read(bytes.AsMemory(0, bytes.Length - 1), null));
+        Assert.Equal(("UTF-8", "10µ"), (list.Encoding, list.Rows[0].Value));
+    }
+
+    [Fact]
+    public void Read_BareMarkInsideQuotes_IsTextWithAWarning()
+    {
+        var list = Read("Ref,Qty,Value,Note\nM1,1,\"5\" fan\",x\nR1,1,10k,z\n");
+        Assert.Equal(["5\" fan", "10k"], list.Rows.Select(row => row.Value));
+        Warns(list, "Row 2: a quotation mark inside a field was taken as text");
+    }
+
     [Theory]
     [InlineData("?")]
     [InlineData("n/a")]
