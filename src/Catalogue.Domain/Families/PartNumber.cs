@@ -123,7 +123,7 @@ public sealed class PartNumber
 
     private static string FoldOnce(string text)
     {
-        var normal = WithoutLoneSurrogates(text).Normalize(NormalizationForm.FormKC).ToUpperInvariant();
+        var normal = WellFormedText.Of(text).Normalize(NormalizationForm.FormKC).ToUpperInvariant();
         var folded = new StringBuilder(normal.Length);
         var pendingBlank = false;
         foreach (var character in normal)
@@ -148,29 +148,6 @@ public sealed class PartNumber
             folded.Append(next);
         }
         return folded.ToString();
-    }
-
-    private static string WithoutLoneSurrogates(string text)
-    {
-        var lone = false;
-        for (var i = 0; i < text.Length && !lone; i++)
-        {
-            if (char.IsSurrogate(text[i]))
-            {
-                lone = !(i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]));
-                i++;
-            }
-        }
-        if (!lone)
-        {
-            return text;
-        }
-        var mended = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
-        {
-            mended.Append(rune);
-        }
-        return mended.ToString();
     }
 
     private static (string Base, string? Packing, string? Finish, string? Grade) Peel(string folded)

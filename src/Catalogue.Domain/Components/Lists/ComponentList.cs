@@ -1,4 +1,5 @@
 using System.Globalization;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -52,9 +53,9 @@ public static class ComponentList
         {
             return new ComponentListReading.Refused("The file holds nothing but blanks.");
         }
-        if (options?.Delimiter is '"' or '\r' or '\n')
+        if (options?.Delimiter is { } wanted && (wanted == '"' || char.IsLetterOrDigit(wanted) || char.IsSurrogate(wanted) || (char.IsControl(wanted) && wanted != '\t')))
         {
-            return new ComponentListReading.Refused("A quotation mark or a line break cannot be the separator.");
+            return new ComponentListReading.Refused("A letter, a digit, a quotation mark or a control character other than the tab cannot be the separator.");
         }
         var delimiter = options?.Delimiter ?? FindDelimiter(text.Text);
         var lines = new List<ListLine>();
@@ -91,7 +92,7 @@ public static class ComponentList
 
     private static char FindDelimiter(string text)
     {
-        var probe = text.Length <= ProbeCharacters ? text : text[..ProbeCharacters];
+        var probe = WellFormedText.Start(text, ProbeCharacters);
         var (best, bestScore) = (Delimiters[0], -1.0);
         foreach (var candidate in Delimiters)
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -170,12 +171,12 @@ public sealed partial class DesignatorList
         var lastPrefix = last.Groups["prefix"].Value;
         if (lastPrefix.Length > 0 && !lastPrefix.Equals(prefix, StringComparison.OrdinalIgnoreCase))
         {
-            warnings.Add($"the prefixes of {Short(token)} differ: no range, kept as written");
+            warnings.Add($"the prefixes of {WellFormedText.Shorten(token, 40)} differ: no range, kept as written");
             return null;
         }
         if (lastPrefix.Length == 0)
         {
-            warnings.Add($"the second half of {Short(token)} has no letters: read as a range");
+            warnings.Add($"the second half of {WellFormedText.Shorten(token, 40)} has no letters: read as a range");
         }
         return ExpandRange(token, prefix, first, last, warnings);
     }
@@ -191,14 +192,14 @@ public sealed partial class DesignatorList
         }
         if (!string.Equals(units.From, units.To, StringComparison.OrdinalIgnoreCase))
         {
-            warnings.Add($"the ends of {Short(token)} do not match: no range, kept as written");
+            warnings.Add($"the ends of {WellFormedText.Shorten(token, 40)} do not match: no range, kept as written");
             return null;
         }
         var small = int.TryParse(fromText, NumberStyles.None, CultureInfo.InvariantCulture, out var from)
             & int.TryParse(toText, NumberStyles.None, CultureInfo.InvariantCulture, out var to);
         if (!small || Math.Abs((long)to - from) >= MaxRange)
         {
-            warnings.Add($"the range {Short(token)} is too long to be meant: kept as written");
+            warnings.Add($"the range {WellFormedText.Shorten(token, 40)} is too long to be meant: kept as written");
             return null;
         }
         if (to < from)
@@ -261,6 +262,4 @@ public sealed partial class DesignatorList
         }
         return [.. groups.Select(group => group.Units.Count > 1 ? group.Part : group.Units[0])];
     }
-
-    private static string Short(string token) => token.Length <= 40 ? token : $"{token[..40]}…";
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -78,7 +79,7 @@ internal static class HeaderWords
     /// <summary>Lower case, accents and punctuation gone, words apart (also <c>PartNumber</c>), what is in brackets and a number at the end left out.</summary>
     private static string Key(string header)
     {
-        var text = WithoutBrackets(SafeNormalize(header, NormalizationForm.FormKC).Trim());
+        var text = WithoutBrackets(WellFormedText.Of(header).Normalize(NormalizationForm.FormKC).Trim());
         var apart = new StringBuilder(text.Length + 8);
         for (var i = 0; i < text.Length; i++)
         {
@@ -89,7 +90,7 @@ internal static class HeaderWords
             apart.Append(char.IsLetterOrDigit(text[i]) || text[i] == '#' ? text[i] : ' ');
         }
         var plain = new StringBuilder(apart.Length);
-        foreach (var character in SafeNormalize(apart.ToString().ToLowerInvariant(), NormalizationForm.FormD))
+        foreach (var character in apart.ToString().ToLowerInvariant().Normalize(NormalizationForm.FormD))
         {
             // Latin accents only: kana carry their voicing as combining marks too.
             if (character is not (>= '\u0300' and <= '\u036F'))
@@ -97,7 +98,7 @@ internal static class HeaderWords
                 plain.Append(character);
             }
         }
-        var words = SafeNormalize(plain.ToString(), NormalizationForm.FormC).Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
+        var words = plain.ToString().Normalize(NormalizationForm.FormC).Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
         if (words.Count > 1 && words[^1].All(char.IsAsciiDigit))
         {
             words.RemoveAt(words.Count - 1);
@@ -113,25 +114,6 @@ internal static class HeaderWords
     {
         var open = text.IndexOf('(', StringComparison.Ordinal);
         return open > 0 && text.EndsWith(')') ? text[..open] : text;
-    }
-
-    private static string SafeNormalize(string text, NormalizationForm form) => IsWellFormed(text) ? text.Normalize(form) : "";
-
-    private static bool IsWellFormed(string text)
-    {
-        for (var i = 0; i < text.Length; i++)
-        {
-            if (!char.IsSurrogate(text[i]))
-            {
-                continue;
-            }
-            if (i + 1 >= text.Length || !char.IsSurrogatePair(text[i], text[i + 1]))
-            {
-                return false;
-            }
-            i++;
-        }
-        return true;
     }
 
     private static FrozenDictionary<string, HeaderWord> Build()

@@ -266,7 +266,7 @@ internal sealed partial class ListRowReader
         }
     }
 
-    private static string Short(string text) => text.Length <= 60 ? text : $"{text[..60]}…";
+    private static string Short(string text) => WellFormedText.Shorten(text, 60);
 
     [GeneratedRegex(@"[0-9],[0-9]")]
     private static partial Regex DecimalComma();

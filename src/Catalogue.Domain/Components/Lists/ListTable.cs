@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -296,6 +297,6 @@ internal sealed class ListTable
     {
         const int Longest = 120;
         var text = string.Join(" ", line.Cells.Select(cell => cell.Trim()).Where(cell => cell.Length > 0)).ReplaceLineEndings(" ");
-        return text.Length <= Longest ? text : $"{text[..Longest]}…";
+        return WellFormedText.Shorten(text, Longest);
     }
 }

@@ -253,7 +253,8 @@ internal sealed class ListText
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            if (!char.IsControl(text[i]) || text[i] is '\t' or '\n' or '\r')
+            // U+FFFE and U+FFFF are no characters either.
+            if ((!char.IsControl(text[i]) && text[i] < '\uFFFE') || text[i] is '\t' or '\n' or '\r')
             {
                 continue;
             }

@@ -46,6 +46,18 @@ public sealed class ComponentListDamageTests
         }
     }
 
+    [Theory]
+    [InlineData("Ref\uFFFE,Qty,Value\nR1,1\uFFFE,10k\uFFFF\n")]
+    [InlineData("Ref,Qty,Value\nR1,1,😀10k\nR2,😀,😀\n")]
+    public void Read_NoncharactersAndRareLetters_NeverThrows(string text)
+    {
+        foreach (var encoding in new[] { Encoding.UTF8, Encoding.Unicode, Encoding.BigEndianUnicode })
+        {
+            var list = Assert.IsType<ComponentListReading.Read>(ComponentList.Read((byte[])[.. encoding.GetPreamble(), .. encoding.GetBytes(text)], null));
+            Assert.EndsWith("10k", list.Rows[0].Value, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Read_RandomBytes_IsRefused()
     {
