@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -17,6 +18,14 @@ public sealed partial class DesignatorList
 
     /// <summary>The most designators of one part line.</summary>
     public const int MaxDesignators = 10_000;
+
+    // IEEE 315 / IEC 81346 class letters and what layout programs add to them.
+    private static readonly FrozenSet<string> UsualPrefixes = FrozenSet.ToFrozenSet(
+    [
+        "A", "AE", "ANT", "B", "BAT", "BR", "BT", "BTN", "BZ", "C", "CN", "CON", "CR", "D", "DS", "E", "F", "FB", "FD", "FL", "FU", "G", "H", "HS", "IC", "J", "JP", "K", "KEY",
+        "L", "LD", "LED", "LS", "M", "MH", "MK", "MOV", "MP", "N", "NTC", "OK", "P", "PC", "PS", "PTC", "Q", "R", "RA", "RE", "REL", "RL", "RLY", "RN", "RP", "RT", "RV", "S", "SB",
+        "SW", "T", "TB", "TH", "TP", "TR", "TVS", "TZ", "U", "USB", "V", "VD", "VR", "VT", "W", "X", "XTAL", "Y", "Z", "ZD",
+    ], StringComparer.OrdinalIgnoreCase);
 
     private DesignatorList(IReadOnlyList<string> names, bool complete, IReadOnlyList<string> warnings)
     {
@@ -76,6 +85,10 @@ public sealed partial class DesignatorList
                 }
             }
         }
+        if (names.Exists(name => name.Contains('_', StringComparison.Ordinal)))
+        {
+            warnings.Add("names with underscores were kept whole");
+        }
         if (twice.Count > 0)
         {
             warnings.Add($"{string.Join(", ", twice.Distinct(StringComparer.OrdinalIgnoreCase).Take(10))} is named more than once");
@@ -94,6 +107,13 @@ public sealed partial class DesignatorList
         return tokens.Length > 0 && (tokens.Count(token => Single().IsMatch(token)) * 2) > tokens.Length;
     }
 
+    /// <summary>True for designators with the usual letters; unlike <see cref="LooksLikeDesignators"/> it tells them from part numbers.</summary>
+    internal static bool HasUsualPrefixes(string text)
+    {
+        var tokens = SplitAtBlanks(Fold(text, []).Replace(',', ' ').Replace('-', ' '));
+        return tokens.Length > 0 && Single().Match(tokens[0]) is { Success: true } match && UsualPrefixes.Contains(match.Groups["prefix"].Value);
+    }
+
     [GeneratedRegex(@"^(?<prefix>[\p{L}_+]+)(?<number>[0-9]+)(?<unit>\p{L}?)$")]
     private static partial Regex Single();
 
@@ -102,6 +122,9 @@ public sealed partial class DesignatorList
 
     [GeneratedRegex(@"(?<=[\p{L}0-9])[ ]?(\.\.+|-|~)[ ]?(?=[\p{L}0-9])")]
     private static partial Regex RangeMark();
+
+    [GeneratedRegex(@"(?<=[\p{L}0-9]) (\.\.+|-|~)[ ]?(?=[\p{L}0-9])")]
+    private static partial Regex SpacedDash();
 
     private static string Fold(string raw, List<string> warnings)
     {
@@ -130,7 +153,12 @@ public sealed partial class DesignatorList
         {
             warnings.Add("a dash that is no hyphen was read as a hyphen");
         }
-        return RangeMark().Replace(folded.ToString(), "-");
+        var text = folded.ToString();
+        if (SpacedDash().IsMatch(text))
+        {
+            warnings.Add("blanks round a dash were left out");
+        }
+        return RangeMark().Replace(text, "-");
     }
 
     private static IEnumerable<string> Tokens(string text)

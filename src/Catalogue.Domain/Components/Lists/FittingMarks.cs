@@ -93,7 +93,7 @@ internal static partial class FittingMarks
         return plain.ToString();
     }
 
-    [GeneratedRegex(@"[\p{L}.]+")]
+    [GeneratedRegex(@"(?<![\p{L}\p{Nd}.])(?>[\p{L}.]+)(?!\p{Nd})")]
     private static partial Regex Token();
 
     [GeneratedRegex(@"[\[(]?\b(DN[PFIM]|not fitted|not populated|do not (populate|fit))\b[\])]?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

@@ -91,7 +91,7 @@ internal sealed class ListColumns
         {
             return ColumnMeaning.RunningNumber;
         }
-        if (Free(ColumnMeaning.Designators) && cells.Count(DesignatorList.LooksLikeDesignators) * 2 > cells.Count)
+        if (Free(ColumnMeaning.Designators) && cells.Count(DesignatorList.HasUsualPrefixes) * 2 > cells.Count)
         {
             return ColumnMeaning.Designators;
         }
@@ -117,7 +117,7 @@ internal sealed class ListColumns
         {
             if (words[i] is { Meaning: ColumnMeaning.Designators, IsLoose: false } && meanings[i] is null && cells[i].Count > 0
                 && !Array.Exists(meanings, meaning => meaning == ColumnMeaning.PartNumber)
-                && cells[i].Count(DesignatorList.LooksLikeDesignators) * 2 <= cells[i].Count)
+                && cells[i].Count(DesignatorList.HasUsualPrefixes) * 2 <= cells[i].Count)
             {
                 meanings[i] = ColumnMeaning.PartNumber;
             }

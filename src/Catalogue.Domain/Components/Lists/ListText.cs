@@ -163,7 +163,8 @@ internal sealed class ListText
     private static double ShareOfControls(ReadOnlySpan<byte> bytes)
     {
         var controls = 0;
-        foreach (var value in bytes)
+        // Some tools fill a file up with zeros at its end.
+        foreach (var value in bytes.TrimEnd((byte)0))
         {
             controls += value < 0x20 && value is not ((byte)'\t' or (byte)'\n' or (byte)'\r' or 0x0C) ? 1 : 0;
         }

@@ -148,6 +148,16 @@ public sealed class ComponentListTests
     }
 
     [Fact]
+    public void Read_GroupNamesAboveTheHeader_AreJoinedToTheRepeatedNames()
+    {
+        var list = Read("Part,,,Shop A,,Shop B,\nRef,Qty,Value,SKU,Price,SKU,Price\nR1,1,10k,a,1,b,2\n");
+        Assert.Equal(
+            ["Part / Ref", "Qty", "Value", "Shop A / SKU", "Shop A / Price", "Shop B / SKU", "Shop B / Price"],
+            list.Columns.Select(column => column.Header));
+        Assert.Equal(3, Assert.Single(list.Rows).LineNumber);
+    }
+
+    [Fact]
     public void Read_SeveralMakers_KeepsAllOfThem()
     {
         var list = Sample("09-extension-lies.tsv");
@@ -247,6 +257,22 @@ public sealed class ComponentListTests
     {
         var row = Assert.Single(Read("Ref,Qty,Part Number,Manufacturer Part,Supplier Part,Name\nU1,1,LAB-0007,QLX-1,S-99,Controller\n").Rows);
         Assert.Equal(("QLX-1", "Controller"), (row.PartNumber, row.Value));
+    }
+
+    [Fact]
+    public void Read_PartColumn_IsNameOrDesignatorsByItsCells()
+    {
+        Assert.Equal(ColumnMeaning.Value, Read("Part,Qty,Maker\nQLX61,1,Zorvex\nZXD18,2,Zorvex\n").Columns[0].Meaning);
+        Assert.Equal(ColumnMeaning.Designators, Read("Part,Qty,Maker\nR1,1,Zorvex\nC18,2,Zorvex\n").Columns[0].Meaning);
+        Assert.Equal(ColumnMeaning.RunningNumber, Read("Component,Qty,Value\n1,1,10k\n2,2,22k\n").Columns[0].Meaning);
+    }
+
+    [Fact]
+    public void Read_ZerosAtTheEnd_AreNoBinary()
+    {
+        var list = Read("Ref,Qty,Value\nR1,1,10k\n" + new string('\0', 4096));
+        Assert.Single(list.Rows);
+        Warns(list, "4096 control characters");
     }
 
     [Fact]
@@ -384,7 +410,7 @@ public sealed class ComponentListTests
     [Fact]
     public void Read_NanofaradInCapitals_IsNoMark()
     {
-        var list = Read("Ref,Qty,Value\nC1,1,100 NF\nC2,1,100NF\nK1,1,Relay NC\n");
+        var list = Read("Ref,Qty,Value\nC1,1,100 NF\nC2,1,100NF\nK1,1,Relay NC\nU1,1,DNP3020\n");
         Assert.All(list.Rows, row => Assert.True(row.Fitted));
     }
 
