@@ -22,8 +22,10 @@ public sealed partial class DesignatorList
     // IEEE 315 / IEC 81346 class letters and what layout programs add to them.
     private static readonly FrozenSet<string> UsualPrefixes = FrozenSet.ToFrozenSet(
     [
-        "A", "AE", "ANT", "B", "BAT", "BR", "BT", "BTN", "BZ", "C", "CN", "CON", "CR", "D", "DS", "E", "F", "FB", "FD", "FL", "FU", "G", "H", "HS", "IC", "J", "JP", "K", "KEY",
-        "L", "LD", "LED", "LS", "M", "MH", "MK", "MOV", "MP", "N", "NTC", "OK", "P", "PC", "PS", "PTC", "Q", "R", "RA", "RE", "REL", "RL", "RLY", "RN", "RP", "RT", "RV", "S", "SB",
+        "A", "AE", "ANT", "B", "BAT", "BR", "BT", "BTN", "BZ", "C", "CN", "CON", "CR", "D", "DS", "E", "F", "FB", "FD", "FL", "FU", "G", "H", "HS", "IC",
+        "J", "JP", "K", "KEY",
+        "L", "LD", "LED", "LS", "M", "MH", "MK", "MOV", "MP", "N", "NTC", "OK", "P", "PC", "PS", "PTC", "Q", "R", "RA", "RE", "REL", "RL", "RLY", "RN",
+        "RP", "RT", "RV", "S", "SB",
         "SW", "T", "TB", "TH", "TP", "TR", "TVS", "TZ", "U", "USB", "V", "VD", "VR", "VT", "W", "X", "XTAL", "Y", "Z", "ZD",
     ], StringComparer.OrdinalIgnoreCase);
 

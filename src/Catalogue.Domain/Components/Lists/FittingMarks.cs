@@ -9,7 +9,8 @@ namespace Catalogue.Domain.Components.Lists;
 internal static partial class FittingMarks
 {
     private static readonly FrozenSet<string> Sure = FrozenSet.ToFrozenSet(
-        ["DNP", "DNF", "DNI", "DNM", "NOTFITTED", "NOTPOPULATED", "NOTPLACED", "NOTMOUNTED", "DONOTPOPULATE", "DONOTFIT", "DONOTPLACE", "DONOTMOUNT", "DONOTINSTALL",
+        ["DNP", "DNF", "DNI", "DNM", "NOTFITTED", "NOTPOPULATED", "NOTPLACED", "NOTMOUNTED", "DONOTPOPULATE", "DONOTFIT", "DONOTPLACE", "DONOTMOUNT",
+        "DONOTINSTALL",
         "UNPOPULATED", "NICHTBESTÜCKT", "UNBESTÜCKT", "NONMONTÉ", "NOMONTAR", "NOMONTADO", "不贴", "不装", "未実装", "実装しない"]);
 
     private static readonly FrozenSet<string> Likely = FrozenSet.ToFrozenSet(["NF", "NB", "NC", "NP", "NM", "NI"]);
@@ -99,6 +100,8 @@ internal static partial class FittingMarks
     [GeneratedRegex(@"[\[(]?\b(DN[PFIM]|not fitted|not populated|do not (populate|fit))\b[\])]?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex AmongDesignators();
 
-    [GeneratedRegex(@"\b(not (fitted|populated|placed|mounted)|do not (populate|fit|place|mount|install)|nicht bestückt|unbestückt|non monté|no montar)\b|不贴|未実装", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(not (fitted|populated|placed|mounted)|do not (populate|fit|place|mount|install)|nicht bestückt|unbestückt|non monté|no montar)\b|不贴|未実装",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Phrase();
 }

@@ -67,7 +67,8 @@ internal sealed class ListColumns
             KeepHighest(meanings, meaning, RankOf, single: false);
         }
         ReferencesBesideDesignators(words, meanings, cells);
-        foreach (var i in Enumerable.Range(0, words.Length).Where(column => words[column] is { IsLoose: true }).OrderByDescending(column => words[column]!.Rank))
+        var loose = Enumerable.Range(0, words.Length).Where(column => words[column] is { IsLoose: true });
+        foreach (var i in loose.OrderByDescending(column => words[column]!.Rank))
         {
             meanings[i] = SettleLoose(words[i]!, cells[i], meanings);
         }

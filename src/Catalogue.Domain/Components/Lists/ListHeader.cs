@@ -44,8 +44,8 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
                 found[word.Meaning] = Math.Max(weight, found.GetValueOrDefault(word.Meaning));
             }
         }
-        var names = found.Keys.Any(meaning => meaning is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber or ColumnMeaning.Description
-            or ColumnMeaning.RunningNumber or ColumnMeaning.SupplierPartNumber);
+        var names = found.Keys.Any(meaning => meaning is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber
+            or ColumnMeaning.Description or ColumnMeaning.RunningNumber or ColumnMeaning.SupplierPartNumber);
         return names ? found.Values.Sum() : 0;
     }
 

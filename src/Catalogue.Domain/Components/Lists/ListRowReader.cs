@@ -10,6 +10,10 @@ internal sealed partial class ListRowReader
     private const int MostExpanded = 500_000;
     private const int FewestRowsToCompare = 4;
 
+    // Where a note that the part is not fitted may stand outside the value and the columns made for it.
+    private static readonly ColumnMeaning[] FreeTexts =
+        [ColumnMeaning.Designators, ColumnMeaning.Description, ColumnMeaning.Remarks, ColumnMeaning.Variant, ColumnMeaning.PartNumber];
+
     private readonly ListColumns _columns;
     private readonly bool _decimalCommas;
     private readonly int _onlyEmptyEnd = -1;
@@ -38,9 +42,9 @@ internal sealed partial class ListRowReader
         Add(remarks, quantityRemark);
         var designatorText = Text(part, ColumnMeaning.Designators);
         var designators = ReadDesignators(designatorText, written, remarks);
+        var quantity = QuantityOf(quantityText, written, designators, remarks);
         var value = Text(part, ColumnMeaning.Value);
-        var description = Text(part, ColumnMeaning.Description);
-        var fitted = IsFitted(part, value, description, remarks, out var plainValue);
+        var fitted = IsFitted(part, value, remarks, out var plainValue);
         var package = Named(Text(part, ColumnMeaning.Package), "package", remarks);
         CheckValue(plainValue, value, package, designators, remarks);
         var (maker, number, alternatives) = MakerAndNumber(part, remarks);
@@ -57,13 +61,13 @@ internal sealed partial class ListRowReader
             LineNumber = part.LineNumber,
             Designators = designators?.Names ?? [],
             DesignatorsAsWritten = designatorText,
-            Quantity = QuantityOf(quantityText, written, designators, remarks),
+            Quantity = quantity,
             QuantityAsWritten = quantityText,
             Value = PlaceholderText.IsPlaceholder(value) || plainValue.Length == 0 ? null : value,
             PartNumber = number,
             Maker = maker,
             Package = package,
-            Description = description,
+            Description = Text(part, ColumnMeaning.Description),
             Role = Text(part, ColumnMeaning.Role),
             Fitted = fitted,
             Alternatives = alternatives,
@@ -96,7 +100,9 @@ internal sealed partial class ListRowReader
         {
             if (counted is { } count && count != written && written != 0)
             {
-                remarks.Add(string.Create(CultureInfo.InvariantCulture, $"{count} designator{(count == 1 ? "" : "s")} but quantity {written}: the quantity is kept as written"));
+                remarks.Add(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{count} designator{(count == 1 ? "" : "s")} but quantity {written}: the quantity is kept as written"));
             }
             return written;
         }
@@ -112,7 +118,7 @@ internal sealed partial class ListRowReader
         return counted;
     }
 
-    private bool IsFitted(PartLine part, string? value, string? description, List<string> remarks, out string plainValue)
+    private bool IsFitted(PartLine part, string? value, List<string> remarks, out string plainValue)
     {
         var fitted = true;
         plainValue = value ?? "";
@@ -148,8 +154,8 @@ internal sealed partial class ListRowReader
                 remarks.Add($"not fitted (“{cell}” under {_columns.All[column].Key})");
             }
         }
-        var texts = new[] { Text(part, ColumnMeaning.Designators), description, Text(part, ColumnMeaning.Remarks), Text(part, ColumnMeaning.Variant), Text(part, ColumnMeaning.PartNumber) };
-        if (fitted && Array.Find(texts, text => text is not null && FittingMarks.InText(text)) is { } note)
+        var texts = FreeTexts.Select(meaning => Text(part, meaning));
+        if (fitted && texts.FirstOrDefault(text => text is not null && FittingMarks.InText(text)) is { } note)
         {
             fitted = false;
             remarks.Add($"taken as not fitted because of a remark (“{Short(note)}”): check");
@@ -176,7 +182,7 @@ internal sealed partial class ListRowReader
         {
             remarks.Add("the value has no unit");
         }
-        else if (prefix is not "L" && !plainValue.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true))
+        else if (prefix is not "L" && !HasNumberBesidePackage(plainValue, package))
         {
             remarks.Add("no value");
         }
@@ -189,6 +195,9 @@ internal sealed partial class ListRowReader
             remarks.Add($"{first} stands on the footprint {package}, which is for another kind of part");
         }
     }
+
+    private static bool HasNumberBesidePackage(string value, string? package) =>
+        value.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true);
 
     private (string? Maker, string? Number, IReadOnlyList<MakersPart> Alternatives) MakerAndNumber(PartLine part, List<string> remarks)
     {
@@ -205,7 +214,9 @@ internal sealed partial class ListRowReader
             ? makerNames.Zip(partNumbers, (maker, number) => new MakersPart(maker, number)).ToList()
             : [new MakersPart(makerNames.Find(IsGiven), partNumbers.Find(IsGiven)), .. Others(makerNames, partNumbers)];
         found.RemoveAll(each => each is { Maker: null, PartNumber: null });
-        return found is [var first, .. var others] ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList()) : (null, null, []);
+        return found is [var first, .. var others]
+            ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList())
+            : (null, null, []);
 
         static bool IsGiven(string? text) => text is not null;
 

@@ -8,7 +8,8 @@ namespace Catalogue.Domain.Components.Lists;
 internal sealed class ListTable
 {
     private static readonly FrozenSet<string> TotalWords = FrozenSet.ToFrozenSet(
-        ["total", "totals", "subtotal", "sub total", "grand total", "sum", "summe", "gesamt", "gesamtsumme", "zwischensumme", "somme", "totaux", "sous total", "suma", "totales",
+        ["total", "totals", "subtotal", "sub total", "grand total", "sum", "summe", "gesamt", "gesamtsumme", "zwischensumme", "somme", "totaux",
+        "sous total", "suma", "totales",
         "total components", "total parts", "total quantity", "anzahl gesamt", "合计", "总计", "小计", "合計", "小計", "総計"], StringComparer.OrdinalIgnoreCase);
 
     private readonly IReadOnlyList<ListLine> _lines;
@@ -229,7 +230,8 @@ internal sealed class ListTable
                 ? string.Create(CultureInfo.InvariantCulture, $"{cells.Length} fields where the header has {width}: what is too many was kept as read")
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cells.Length} fields where the header has {width}: put right by joining “{mended.Value.Joined}” in column {_columns.All[mended.Value.Column].Key}"));
+                    $"{cells.Length} fields where the header has {width}: "
+                    + $"put right by joining “{mended.Value.Joined}” in column {_columns.All[mended.Value.Column].Key}"));
             cells = mended?.Cells ?? cells;
         }
         var padded = new string[Math.Max(width, cells.Length)];
@@ -246,9 +248,10 @@ internal sealed class ListTable
         }
         if (_header.RowCount == 2)
         {
+            var (first, second) = (_lines[_header.Index].LineNumber, _lines[_header.Index + 1].LineNumber);
             _warnings.AddFile(string.Create(
                 CultureInfo.InvariantCulture,
-                $"Lines {_lines[_header.Index].LineNumber} and {_lines[_header.Index + 1].LineNumber} are one header of two rows; the names of both were joined."));
+                $"Lines {first} and {second} are one header of two rows; the names of both were joined."));
         }
     }
 
@@ -274,13 +277,14 @@ internal sealed class ListTable
         }
         if (empty.Count > 0)
         {
-            _warnings.AddFile($"Columns without a name and without content: {string.Join(", ", empty.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+            _warnings.AddFile($"Columns without a name and without content: {Numbers(empty)}.");
         }
         if (filled.Count > 0)
         {
-            _warnings.AddFile(
-                $"Columns without a name, kept as read: {string.Join(", ", filled.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+            _warnings.AddFile($"Columns without a name, kept as read: {Numbers(filled)}.");
         }
+
+        static string Numbers(List<int> columns) => string.Join(", ", columns.Select(column => column.ToString(CultureInfo.InvariantCulture)));
     }
 
     private void SayMissingColumns()

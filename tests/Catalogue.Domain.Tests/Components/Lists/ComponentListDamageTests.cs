@@ -108,7 +108,8 @@ public sealed class ComponentListDamageTests
         Assert.True(clock.Elapsed < Limit, $"took {clock.Elapsed}");
     }
 
-    private static ComponentListReading.Read Read(string text) => Assert.IsType<ComponentListReading.Read>(ComponentList.Read(Encoding.UTF8.GetBytes(text), null));
+    private static ComponentListReading.Read Read(string text) =>
+        Assert.IsType<ComponentListReading.Read>(ComponentList.Read(Encoding.UTF8.GetBytes(text), null));
 
     private static byte[] Mutate(byte[] original, Random random)
     {

@@ -167,7 +167,8 @@ public sealed class ComponentListTests
         Assert.Equal("560771204", AsRead(Row(list, "R4"), "ShopC"));
         Assert.Equal(["R7"], Row(list, "R7").Designators);
         Assert.Equal(["U1"], NotFitted(list));
-        Assert.Equal(["Manufacturer", "Manufacturer (2)", "Manufacturer (3)"], list.Columns.Where(column => column.Header == "Manufacturer").Select(column => column.Key));
+        var makers = list.Columns.Where(column => column.Header == "Manufacturer").Select(column => column.Key);
+        Assert.Equal(["Manufacturer", "Manufacturer (2)", "Manufacturer (3)"], makers);
         Warns(list, "its content is separated by commas");
     }
 
