@@ -58,7 +58,9 @@ public sealed class PartNumber
     /// <summary>The number as it was written, without blanks at its ends.</summary>
     public string AsWritten { get; }
 
-    /// <summary>The base number: compatibility-normalised (NFKC), upper case, dashes folded to <c>-</c>, packing, finish and grade peeled. Never empty.</summary>
+    /// <summary>
+    /// The base number: compatibility-normalised (NFKC), upper case, dashes folded to <c>-</c>, packing, finish and grade peeled. Never empty.
+    /// </summary>
     public string Base { get; }
 
     /// <summary>
@@ -67,10 +69,16 @@ public sealed class PartNumber
     /// </summary>
     public string MatchKey { get; }
 
-    /// <summary>Upper-case A to Z and 0 to 9 of the whole number, for finding only: different parts may share it. Empty where no such character is in it.</summary>
+    /// <summary>
+    /// Upper-case A to Z and 0 to 9 of the whole number, for finding only: different parts may share it. Empty where no such character is in
+    /// it.
+    /// </summary>
     public string SearchKey { get; }
 
-    /// <summary>How the part was packed (<c>TR</c>, <c>T/R</c>, <c>TUBE</c>, <c>13</c> ...), several tokens joined by a hyphen in written order; null where not said.</summary>
+    /// <summary>
+    /// How the part was packed (<c>TR</c>, <c>T/R</c>, <c>TUBE</c>, <c>13</c> ...), several tokens joined by a hyphen in written order; null
+    /// where not said.
+    /// </summary>
     public string? Packing { get; }
 
     /// <summary>Lead finish (<c>PBF</c>, <c>+</c>, <c>E3</c> ...), several tokens joined by a hyphen in written order; null where not said.</summary>
@@ -85,7 +93,10 @@ public sealed class PartNumber
     /// </summary>
     public IReadOnlyList<Rune> ForeignLetters { get; }
 
-    /// <summary>The base that would remain if a finish glued to the number (<c>...PBF</c>) were cut off: a weak candidate to offer, never an identity. Else null.</summary>
+    /// <summary>
+    /// The base that would remain if a finish glued to the number (<c>...PBF</c>) were cut off: a weak candidate to offer, never an identity.
+    /// Else null.
+    /// </summary>
     public string? PossibleBase { get; }
 
     /// <summary>Reads a part number.</summary>
@@ -123,7 +134,7 @@ public sealed class PartNumber
 
     private static string FoldOnce(string text)
     {
-        var normal = WithoutLoneSurrogates(text).Normalize(NormalizationForm.FormKC).ToUpperInvariant();
+        var normal = WellFormedText.Of(text).Normalize(NormalizationForm.FormKC).ToUpperInvariant();
         var folded = new StringBuilder(normal.Length);
         var pendingBlank = false;
         foreach (var character in normal)
@@ -148,29 +159,6 @@ public sealed class PartNumber
             folded.Append(next);
         }
         return folded.ToString();
-    }
-
-    private static string WithoutLoneSurrogates(string text)
-    {
-        var lone = false;
-        for (var i = 0; i < text.Length && !lone; i++)
-        {
-            if (char.IsSurrogate(text[i]))
-            {
-                lone = !(i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]));
-                i++;
-            }
-        }
-        if (!lone)
-        {
-            return text;
-        }
-        var mended = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
-        {
-            mended.Append(rune);
-        }
-        return mended.ToString();
     }
 
     private static (string Base, string? Packing, string? Finish, string? Grade) Peel(string folded)

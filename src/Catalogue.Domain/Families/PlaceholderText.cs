@@ -10,7 +10,8 @@ public static class PlaceholderText
 {
     private static readonly FrozenSet<string> Words = FrozenSet.ToFrozenSet(
     [
-        "any", "n/a", "na", "n.a.", "n/k", "unknown", "unk", "none", "null", "nil", "tbd", "t.b.d.", "tba", "generic", "various", "unspecified", "not specified",
+        "any", "n/a", "na", "n.a.", "n/k", "unknown", "unk", "none", "null", "nil", "tbd", "t.b.d.", "tba", "generic", "various", "unspecified",
+        "not specified",
         "beliebig", "unbekannt", "keine", "keiner", "divers", "egal",
         "inconnu", "inconnue", "aucun", "aucune", "quelconque",
         "desconocido", "desconocida", "ninguno", "ninguna", "cualquiera",
@@ -23,7 +24,10 @@ public static class PlaceholderText
         "#BEZUG!", "#NV", "#WERT!", "#ZAHL!", "#VALEUR!", "#NOM?", "#NOMBRE!", "#VALOR!", "#¿NOMBRE?", "#¡REF!", "#¡VALOR!",
     ], StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>True when the text names nothing: blank, a word such as <c>any</c> or <c>unknown</c>, marks only (<c>?</c>, <c>-</c>, <c>~</c>), or a spreadsheet error.</summary>
+    /// <summary>
+    /// True when the text names nothing: blank, a word such as <c>any</c> or <c>unknown</c>, marks only (<c>?</c>, <c>-</c>, <c>~</c>), or a
+    /// spreadsheet error.
+    /// </summary>
     public static bool IsPlaceholder(string? text)
     {
         if (string.IsNullOrWhiteSpace(text))

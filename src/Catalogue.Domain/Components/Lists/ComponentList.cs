@@ -1,4 +1,5 @@
 using System.Globalization;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -52,9 +53,9 @@ public static class ComponentList
         {
             return new ComponentListReading.Refused("The file holds nothing but blanks.");
         }
-        if (options?.Delimiter is '"' or '\r' or '\n')
+        if (options?.Delimiter is { } wanted && !CanSeparate(wanted))
         {
-            return new ComponentListReading.Refused("A quotation mark or a line break cannot be the separator.");
+            return new ComponentListReading.Refused("A letter, a digit, a quotation mark or a control character other than the tab cannot be the separator.");
         }
         var delimiter = options?.Delimiter ?? FindDelimiter(text.Text);
         var lines = new List<ListLine>();
@@ -89,17 +90,18 @@ public static class ComponentList
         return new ListTable(lines, blank, header, warnings).Read(text.Encoding, delimiter);
     }
 
+    private static bool CanSeparate(char wanted) =>
+        wanted == '\t' || !(wanted == '"' || char.IsLetterOrDigit(wanted) || char.IsSurrogate(wanted) || char.IsControl(wanted));
+
     private static char FindDelimiter(string text)
     {
-        var probe = text.Length <= ProbeCharacters ? text : text[..ProbeCharacters];
+        var probe = WellFormedText.Start(text, ProbeCharacters);
         var (best, bestScore) = (Delimiters[0], -1.0);
         foreach (var candidate in Delimiters)
         {
             var lines = DelimitedText.Lines(probe, candidate).Where(line => !line.IsBlank).Take(ProbeLines).ToList();
             // Recognised headers weigh most; among equals, the separator that cuts the lines into like numbers of fields.
-            var score = ListHeader.Find(lines) is { } header
-                ? (header.Score * 10) + lines.Skip(header.Index + 1).Select(line => line.FieldCount == header.FieldCount ? 1.0 : 0.0).DefaultIfEmpty(0).Average()
-                : -1;
+            var score = ListHeader.Find(lines) is { } header ? (header.Score * 10) + Steadiness(lines, header) : -1;
             if (score > bestScore)
             {
                 (best, bestScore) = (candidate, score);
@@ -107,6 +109,9 @@ public static class ComponentList
         }
         return best;
     }
+
+    private static double Steadiness(List<ListLine> lines, ListHeader header) =>
+        lines.Skip(header.Index + 1).Select(line => line.FieldCount == header.FieldCount ? 1.0 : 0.0).DefaultIfEmpty(0).Average();
 
     private static void NameAgainstContent(string? fileName, char delimiter, ListWarnings warnings)
     {

@@ -115,7 +115,13 @@ internal sealed class DelimitedText
             _line += _text[i] == '\n' || (_text[i] == '\r' && _text[i + 1] != '\n') ? 1 : 0;
         }
         _position = AfterBlanks(close + 1);
-        return Take(from, close, index).Replace("\"\"", "\"", StringComparison.Ordinal);
+        var content = Take(from, close, index);
+        if (!content.Contains('"', StringComparison.Ordinal))
+        {
+            return content;
+        }
+        _bareQuote |= content.Replace("\"\"", "", StringComparison.Ordinal).Contains('"', StringComparison.Ordinal);
+        return content.Replace("\"\"", "\"", StringComparison.Ordinal);
     }
 
     private string Take(int from, int end, int index)

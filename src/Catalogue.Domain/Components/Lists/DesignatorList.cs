@@ -1,6 +1,8 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -16,6 +18,16 @@ public sealed partial class DesignatorList
 
     /// <summary>The most designators of one part line.</summary>
     public const int MaxDesignators = 10_000;
+
+    // IEEE 315 / IEC 81346 class letters and what layout programs add to them.
+    private static readonly FrozenSet<string> UsualPrefixes = FrozenSet.ToFrozenSet(
+    [
+        "A", "AE", "ANT", "B", "BAT", "BR", "BT", "BTN", "BZ", "C", "CN", "CON", "CR", "D", "DS", "E", "F", "FB", "FD", "FL", "FU", "G", "H", "HS", "IC",
+        "J", "JP", "K", "KEY",
+        "L", "LD", "LED", "LS", "M", "MH", "MK", "MOV", "MP", "N", "NTC", "OK", "P", "PC", "PS", "PTC", "Q", "R", "RA", "RE", "REL", "RL", "RLY", "RN",
+        "RP", "RT", "RV", "S", "SB",
+        "SW", "T", "TB", "TH", "TP", "TR", "TVS", "TZ", "U", "USB", "V", "VD", "VR", "VT", "W", "X", "XTAL", "Y", "Z", "ZD",
+    ], StringComparer.OrdinalIgnoreCase);
 
     private DesignatorList(IReadOnlyList<string> names, bool complete, IReadOnlyList<string> warnings)
     {
@@ -75,6 +87,10 @@ public sealed partial class DesignatorList
                 }
             }
         }
+        if (names.Exists(name => name.Contains('_', StringComparison.Ordinal)))
+        {
+            warnings.Add("names with underscores were kept whole");
+        }
         if (twice.Count > 0)
         {
             warnings.Add($"{string.Join(", ", twice.Distinct(StringComparer.OrdinalIgnoreCase).Take(10))} is named more than once");
@@ -93,6 +109,13 @@ public sealed partial class DesignatorList
         return tokens.Length > 0 && (tokens.Count(token => Single().IsMatch(token)) * 2) > tokens.Length;
     }
 
+    /// <summary>True for designators with the usual letters; unlike <see cref="LooksLikeDesignators"/> it tells them from part numbers.</summary>
+    internal static bool HasUsualPrefixes(string text)
+    {
+        var tokens = SplitAtBlanks(Fold(text, []).Replace(',', ' ').Replace('-', ' '));
+        return tokens.Length > 0 && Single().Match(tokens[0]) is { Success: true } match && UsualPrefixes.Contains(match.Groups["prefix"].Value);
+    }
+
     [GeneratedRegex(@"^(?<prefix>[\p{L}_+]+)(?<number>[0-9]+)(?<unit>\p{L}?)$")]
     private static partial Regex Single();
 
@@ -101,6 +124,9 @@ public sealed partial class DesignatorList
 
     [GeneratedRegex(@"(?<=[\p{L}0-9])[ ]?(\.\.+|-|~)[ ]?(?=[\p{L}0-9])")]
     private static partial Regex RangeMark();
+
+    [GeneratedRegex(@"(?<=[\p{L}0-9]) (\.\.+|-|~)[ ]?(?=[\p{L}0-9])")]
+    private static partial Regex SpacedDash();
 
     private static string Fold(string raw, List<string> warnings)
     {
@@ -129,7 +155,12 @@ public sealed partial class DesignatorList
         {
             warnings.Add("a dash that is no hyphen was read as a hyphen");
         }
-        return RangeMark().Replace(folded.ToString(), "-");
+        var text = folded.ToString();
+        if (SpacedDash().IsMatch(text))
+        {
+            warnings.Add("blanks round a dash were left out");
+        }
+        return RangeMark().Replace(text, "-");
     }
 
     private static IEnumerable<string> Tokens(string text)
@@ -170,12 +201,12 @@ public sealed partial class DesignatorList
         var lastPrefix = last.Groups["prefix"].Value;
         if (lastPrefix.Length > 0 && !lastPrefix.Equals(prefix, StringComparison.OrdinalIgnoreCase))
         {
-            warnings.Add($"the prefixes of {Short(token)} differ: no range, kept as written");
+            warnings.Add($"the prefixes of {WellFormedText.Shorten(token, 40)} differ: no range, kept as written");
             return null;
         }
         if (lastPrefix.Length == 0)
         {
-            warnings.Add($"the second half of {Short(token)} has no letters: read as a range");
+            warnings.Add($"the second half of {WellFormedText.Shorten(token, 40)} has no letters: read as a range");
         }
         return ExpandRange(token, prefix, first, last, warnings);
     }
@@ -191,14 +222,14 @@ public sealed partial class DesignatorList
         }
         if (!string.Equals(units.From, units.To, StringComparison.OrdinalIgnoreCase))
         {
-            warnings.Add($"the ends of {Short(token)} do not match: no range, kept as written");
+            warnings.Add($"the ends of {WellFormedText.Shorten(token, 40)} do not match: no range, kept as written");
             return null;
         }
         var small = int.TryParse(fromText, NumberStyles.None, CultureInfo.InvariantCulture, out var from)
             & int.TryParse(toText, NumberStyles.None, CultureInfo.InvariantCulture, out var to);
         if (!small || Math.Abs((long)to - from) >= MaxRange)
         {
-            warnings.Add($"the range {Short(token)} is too long to be meant: kept as written");
+            warnings.Add($"the range {WellFormedText.Shorten(token, 40)} is too long to be meant: kept as written");
             return null;
         }
         if (to < from)
@@ -261,6 +292,4 @@ public sealed partial class DesignatorList
         }
         return [.. groups.Select(group => group.Units.Count > 1 ? group.Part : group.Units[0])];
     }
-
-    private static string Short(string token) => token.Length <= 40 ? token : $"{token[..40]}…";
 }

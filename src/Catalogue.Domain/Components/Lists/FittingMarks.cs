@@ -9,7 +9,8 @@ namespace Catalogue.Domain.Components.Lists;
 internal static partial class FittingMarks
 {
     private static readonly FrozenSet<string> Sure = FrozenSet.ToFrozenSet(
-        ["DNP", "DNF", "DNI", "DNM", "NOTFITTED", "NOTPOPULATED", "NOTPLACED", "NOTMOUNTED", "DONOTPOPULATE", "DONOTFIT", "DONOTPLACE", "DONOTMOUNT", "DONOTINSTALL",
+        ["DNP", "DNF", "DNI", "DNM", "NOTFITTED", "NOTPOPULATED", "NOTPLACED", "NOTMOUNTED", "DONOTPOPULATE", "DONOTFIT", "DONOTPLACE", "DONOTMOUNT",
+        "DONOTINSTALL",
         "UNPOPULATED", "NICHTBESTÜCKT", "UNBESTÜCKT", "NONMONTÉ", "NOMONTAR", "NOMONTADO", "不贴", "不装", "未実装", "実装しない"]);
 
     private static readonly FrozenSet<string> Likely = FrozenSet.ToFrozenSet(["NF", "NB", "NC", "NP", "NM", "NI"]);
@@ -49,6 +50,15 @@ internal static partial class FittingMarks
     public static bool InText(string text) =>
         Token().Matches(text).Any(token => token.Value is "DNP" or "DNF" or "DNI" or "DNM") || Phrase().IsMatch(text);
 
+    /// <summary>Whether a cell says yes.</summary>
+    public static bool IsYes(string cell) => Plain(cell) is "X" or "✓" or "✔" or "●" or "FITTED" || Yes.Contains(Plain(cell));
+
+    /// <summary>Whether a cell holds nothing but a mark that leaves no doubt.</summary>
+    public static bool IsMark(string text) => Sure.Contains(Plain(text));
+
+    /// <summary>A designator cell without the marks that stand among the designators.</summary>
+    public static string WithoutMarks(string text) => InText(text) ? AmongDesignators().Replace(text, " ").Trim() : text;
+
     /// <summary>What a cell says under a header such as “DNP” (true: the place is empty); null where the cell is not understood.</summary>
     public static (bool? Empty, bool Sure) UnderNotFitted(string cell)
     {
@@ -84,9 +94,14 @@ internal static partial class FittingMarks
         return plain.ToString();
     }
 
-    [GeneratedRegex(@"[\p{L}.]+")]
+    [GeneratedRegex(@"(?<![\p{L}\p{Nd}.])(?>[\p{L}.]+)(?!\p{Nd})")]
     private static partial Regex Token();
 
-    [GeneratedRegex(@"\b(not (fitted|populated|placed|mounted)|do not (populate|fit|place|mount|install)|nicht bestückt|unbestückt|non monté|no montar)\b|不贴|未実装", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"[\[(]?\b(DN[PFIM]|not fitted|not populated|do not (populate|fit))\b[\])]?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex AmongDesignators();
+
+    [GeneratedRegex(
+        @"\b(not (fitted|populated|placed|mounted)|do not (populate|fit|place|mount|install)|nicht bestückt|unbestückt|non monté|no montar)\b|不贴|未実装",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Phrase();
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -13,14 +14,17 @@ internal static class HeaderWords
     private static readonly FrozenDictionary<string, HeaderWord> Words = Build();
 
     private static readonly FrozenSet<string> MakerWords = FrozenSet.ToFrozenSet(
-        ["manufacturer", "manufacturers", "mfr", "mfg", "mfgr", "mfct", "manf", "manuf", "maker", "makers", "hersteller", "fabricant", "fabricante", "producer", "fab"]);
+        ["manufacturer", "manufacturers", "mfr", "mfg", "mfgr", "mfct", "manf", "manuf", "maker", "makers", "hersteller", "fabricant", "fabricante",
+        "producer", "fab"]);
 
     private static readonly FrozenSet<string> SellerWords = FrozenSet.ToFrozenSet(
-        ["supplier", "suppliers", "vendor", "vendors", "distributor", "shop", "store", "seller", "lieferant", "lieferanten", "handler", "fournisseur", "distributeur",
+        ["supplier", "suppliers", "vendor", "vendors", "distributor", "shop", "store", "seller", "lieferant", "lieferanten", "handler", "fournisseur",
+        "distributeur",
         "proveedor", "prov", "distribuidor", "order", "ordering", "bestell"]);
 
     private static readonly FrozenSet<string> NumberWords = FrozenSet.ToFrozenSet(
-        ["part", "parts", "pn", "p", "no", "nr", "num", "number", "code", "partnumber", "partno", "ref", "reference", "referenz", "nummer", "teilenummer", "teil",
+        ["part", "parts", "pn", "p", "no", "nr", "num", "number", "code", "partnumber", "partno", "ref", "reference", "referenz", "nummer", "teilenummer",
+        "teil",
         "typ", "numero", "sku", "id", "article", "artikel", "artikelnummer", "codigo", "referencia", "#"]);
 
     private static readonly FrozenSet<string> QuantityWords = FrozenSet.ToFrozenSet(
@@ -78,7 +82,7 @@ internal static class HeaderWords
     /// <summary>Lower case, accents and punctuation gone, words apart (also <c>PartNumber</c>), what is in brackets and a number at the end left out.</summary>
     private static string Key(string header)
     {
-        var text = WithoutBrackets(SafeNormalize(header, NormalizationForm.FormKC).Trim());
+        var text = WithoutBrackets(WellFormedText.Of(header).Normalize(NormalizationForm.FormKC).Trim());
         var apart = new StringBuilder(text.Length + 8);
         for (var i = 0; i < text.Length; i++)
         {
@@ -89,7 +93,7 @@ internal static class HeaderWords
             apart.Append(char.IsLetterOrDigit(text[i]) || text[i] == '#' ? text[i] : ' ');
         }
         var plain = new StringBuilder(apart.Length);
-        foreach (var character in SafeNormalize(apart.ToString().ToLowerInvariant(), NormalizationForm.FormD))
+        foreach (var character in apart.ToString().ToLowerInvariant().Normalize(NormalizationForm.FormD))
         {
             // Latin accents only: kana carry their voicing as combining marks too.
             if (character is not (>= '\u0300' and <= '\u036F'))
@@ -97,7 +101,7 @@ internal static class HeaderWords
                 plain.Append(character);
             }
         }
-        var words = SafeNormalize(plain.ToString(), NormalizationForm.FormC).Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
+        var words = plain.ToString().Normalize(NormalizationForm.FormC).Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
         if (words.Count > 1 && words[^1].All(char.IsAsciiDigit))
         {
             words.RemoveAt(words.Count - 1);
@@ -115,25 +119,6 @@ internal static class HeaderWords
         return open > 0 && text.EndsWith(')') ? text[..open] : text;
     }
 
-    private static string SafeNormalize(string text, NormalizationForm form) => IsWellFormed(text) ? text.Normalize(form) : "";
-
-    private static bool IsWellFormed(string text)
-    {
-        for (var i = 0; i < text.Length; i++)
-        {
-            if (!char.IsSurrogate(text[i]))
-            {
-                continue;
-            }
-            if (i + 1 >= text.Length || !char.IsSurrogatePair(text[i], text[i + 1]))
-            {
-                return false;
-            }
-            i++;
-        }
-        return true;
-    }
-
     private static FrozenDictionary<string, HeaderWord> Build()
     {
         var words = new Dictionary<string, HeaderWord>(StringComparer.Ordinal);
@@ -142,51 +127,68 @@ internal static class HeaderWords
 
         Add(ColumnMeaning.Designators, 2, "designator", "designators", "refdes", "ref des", "reference designator", "reference designators", "part reference",
             "schematic reference", "schematic references", "component reference", "repere", "reperes", "位号", "元件位号", "标号", "位置号", "部品記号", "回路記号", "回路番号");
-        Add(ColumnMeaning.Designators, 1, "reference", "references", "refs", "ref", "referenz", "referenzen", "bezeichner", "referencia", "referencias", "referencia esquema",
+        Add(ColumnMeaning.Designators, 1, "reference", "references", "refs", "ref", "referenz", "referenzen", "bezeichner", "referencia", "referencias",
+            "referencia esquema",
             "位置", "参考", "参照", "参照番号", "リファレンス", "記号");
         AddLoose(ColumnMeaning.Designators, 0, "designation", "designations", "bauteilbezeichnung", "kennung");
 
         Add(ColumnMeaning.Quantity, 2, "quantity per pcb", "qty per pcb", "quantity per board", "qty per board", "per board");
-        Add(ColumnMeaning.Quantity, 1, "quantity", "qty", "qnty", "quant", "count", "pcs", "pieces", "amount", "menge", "anzahl", "anz", "stk", "stuck", "stuckzahl",
+        Add(ColumnMeaning.Quantity, 1, "quantity", "qty", "qnty", "quant", "count", "pcs", "pieces", "amount", "menge", "anzahl", "anz", "stk", "stuck",
+            "stuckzahl",
             "quantite", "qte", "nombre", "cantidad", "cant", "ctd", "uds", "unidades", "数量", "用量", "个数", "数目", "個数", "員数", "使用数", "数");
 
         Add(ColumnMeaning.Value, 3, "value", "values", "val", "wert", "werte", "valeur", "valeurs", "valor", "valores", "值", "数值", "参数", "参数值", "値", "定数");
         Add(ColumnMeaning.Value, 2, "comment", "part value", "component value", "bauteilwert", "nennwert", "规格", "規格", "仕様");
-        AddLoose(ColumnMeaning.Value, 1, "part", "parts", "component", "components", "name", "part name", "component name", "item name", "bauteil", "bauteile", "bauelement", "teil",
+        AddLoose(ColumnMeaning.Value, 1, "part", "parts", "component", "components", "name", "part name", "component name", "item name", "bauteil",
+            "bauteile", "bauelement", "teil",
             "benennung", "composant", "composants", "piece", "nom", "componente", "componentes", "pieza", "nombre pieza", "元件", "元器件", "器件", "名称", "元件名称",
             "品名", "部品", "部品名");
 
-        Add(ColumnMeaning.PartNumber, 3, "mpn", "mfpn", "mfrpn", "mfgpn", "manufacturer part", "manufacturer pn", "manufacturer part number", "herstellernummer",
+        AddLoose(ColumnMeaning.Value, 0, "type", "typ", "tipo", "类型", "種類");
+
+        Add(ColumnMeaning.PartNumber, 3, "mpn", "mfpn", "mfrpn", "mfgpn", "manufacturer part", "manufacturer pn", "manufacturer part number",
+            "herstellernummer",
             "herstellerteilenummer", "hersteller typ", "制造商型号", "制造商料号", "制造商零件编号", "厂家型号", "厂商型号", "厂商料号", "メーカー型番", "メーカー品番", "メーカ型番");
-        Add(ColumnMeaning.PartNumber, 2, "part number", "partnumber", "part no", "partno", "part nr", "part num", "part #", "part code", "pn", "p n", "component part number",
-            "teilenummer", "teile nr", "teilenr", "typenbezeichnung", "numero de piece", "numero de pieza", "numero de parte", "型号", "型番", "型式", "品番", "部品番号", "部品型番", "零件编号");
+        Add(ColumnMeaning.PartNumber, 2, "part number", "partnumber", "part no", "partno", "part nr", "part num", "part #", "part code", "pn", "p n",
+            "component part number",
+            "teilenummer", "teile nr", "teilenr", "typenbezeichnung", "numero de piece", "numero de pieza", "numero de parte", "型号", "型番", "型式", "品番",
+            "部品番号", "部品型番", "零件编号");
         Add(ColumnMeaning.PartNumber, 1, "料号", "物料编号", "物料编码", "device part number");
 
-        Add(ColumnMeaning.Maker, 2, "manufacturer", "manufacturers", "manufacturer name", "mfr", "mfg", "mfgr", "maker", "hersteller", "fabricant", "fabricante", "制造商",
+        Add(ColumnMeaning.Maker, 2, "manufacturer", "manufacturers", "manufacturer name", "mfr", "mfg", "mfgr", "maker", "hersteller", "fabricant",
+            "fabricante", "制造商",
             "厂家", "厂商", "生产商", "生产厂家", "メーカー", "メーカ", "製造元", "製造者", "製造会社");
         Add(ColumnMeaning.Maker, 1, "brand", "make", "marke", "marque", "marca", "fab", "品牌", "ブランド");
 
-        Add(ColumnMeaning.Package, 2, "package", "pkg", "case", "case package", "package case", "housing", "gehause", "bauform", "boitier", "encapsulado", "封装", "封装形式",
+        Add(ColumnMeaning.Package, 2, "package", "pkg", "case", "case package", "package case", "housing", "gehause", "bauform", "boitier", "encapsulado",
+            "封装", "封装形式",
             "封装规格", "パッケージ", "外形", "形状");
         Add(ColumnMeaning.Package, 1, "footprint", "foot", "land pattern", "pattern", "size", "empreinte", "huella", "フットプリント");
 
         Add(ColumnMeaning.Description, 2, "description", "desc", "descr", "part description", "beschreibung", "descripcion", "描述", "说明", "説明", "内容");
         Add(ColumnMeaning.Description, 1, "details", "bezeichnung", "libelle", "detalle");
 
-        Add(ColumnMeaning.Role, 1, "role", "function", "purpose", "circuit function", "rolle", "funktion", "aufgabe", "zweck", "fonction", "funcion", "功能", "用途", "機能");
+        Add(ColumnMeaning.Role, 1, "category", "part type", "component type", "kategorie", "categorie", "categoria", "类别", "分类", "種別");
+        Add(ColumnMeaning.Role, 2, "role", "function", "purpose", "circuit function", "rolle", "funktion", "aufgabe", "zweck", "fonction", "funcion", "功能",
+            "用途", "機能");
 
-        Add(ColumnMeaning.Fitted, 1, "assembly", "fitted", "fit", "populate", "populated", "mount", "mounted", "placed", "placement", "bestuckt", "bestuckung", "monte", "montado",
+        Add(ColumnMeaning.Fitted, 1, "assembly", "fitted", "fit", "populate", "populated", "mount", "mounted", "placed", "placement", "bestuckt",
+            "bestuckung", "monte", "montado",
             "montaje", "贴装", "是否贴装", "实装", "実装");
-        Add(ColumnMeaning.NotFitted, 1, "dnp", "dnf", "dni", "dnm", "nf", "do not populate", "do not fit", "do not place", "do not mount", "not fitted", "not populated",
+        Add(ColumnMeaning.NotFitted, 1, "dnp", "dnf", "dni", "dnm", "nf", "do not populate", "do not fit", "do not place", "do not mount", "not fitted",
+            "not populated",
             "exclude from board", "nicht bestuckt", "n b", "non monte", "no montar", "no montado", "不贴", "不装", "未実装");
 
-        Add(ColumnMeaning.Remarks, 1, "remark", "remarks", "note", "notes", "bemerkung", "bemerkungen", "anmerkung", "hinweis", "remarque", "remarques", "commentaire",
+        Add(ColumnMeaning.Remarks, 1, "remark", "remarks", "note", "notes", "bemerkung", "bemerkungen", "anmerkung", "hinweis", "remarque", "remarques",
+            "commentaire",
             "observaciones", "notas", "nota", "备注", "備考", "注記");
         Add(ColumnMeaning.Variant, 1, "config", "configuration", "variant", "variants", "variante", "option", "配置", "バリアント");
         Add(ColumnMeaning.Supplier, 1, "supplier", "vendor", "distributor", "lieferant", "fournisseur", "proveedor", "供应商", "供货商", "仕入先", "購入先", "サプライヤー");
-        Add(ColumnMeaning.SupplierPartNumber, 1, "sku", "supplier part", "order code", "order number", "order no", "stock code", "pn prov", "bestellnr", "bestell nr", "bestellnummer",
+        Add(ColumnMeaning.SupplierPartNumber, 1, "sku", "supplier part", "order code", "order number", "order no", "stock code", "pn prov", "bestellnr",
+            "bestell nr", "bestellnummer",
             "artikelnummer", "artikel nr", "artikelnr", "reference fournisseur", "供应商编号", "供应商料号", "供应商型号", "商品编号", "订货号", "注文番号", "注文コード", "発注コード");
-        AddLoose(ColumnMeaning.RunningNumber, 1, "id", "item", "items", "#", "no", "nr", "num", "number", "line", "row", "index", "pos", "position", "s no", "sl no", "lfd nr",
+        AddLoose(ColumnMeaning.RunningNumber, 1, "id", "item", "items", "#", "no", "nr", "num", "number", "line", "row", "index", "pos", "position", "s no",
+            "sl no", "lfd nr",
             "laufende nummer", "zeile", "ligne", "linea", "序号", "项次", "编号", "项", "項番", "番号", "項目");
         Add(ColumnMeaning.Link, 1, "url", "link", "datasheet", "data sheet", "datenblatt", "fiche technique", "hoja de datos", "数据手册", "データシート");
         return words.ToFrozenDictionary(StringComparer.Ordinal);

@@ -7,20 +7,26 @@ internal sealed class ListColumns
 {
     private const int RowsLookedAt = 200;
 
+    private static readonly ColumnMeaning[] OneColumnMeanings =
+    [
+        ColumnMeaning.Designators, ColumnMeaning.Quantity, ColumnMeaning.Value, ColumnMeaning.Package, ColumnMeaning.Description, ColumnMeaning.Role,
+    ];
+
+    private static readonly ColumnMeaning[] SeveralColumnMeanings = [ColumnMeaning.PartNumber, ColumnMeaning.Maker];
+
     private readonly ColumnMeaning?[] _meanings;
     private readonly Dictionary<ColumnMeaning, List<int>> _byMeaning = [];
 
     private ListColumns(ListHeader header, ColumnMeaning?[] meanings)
     {
         _meanings = meanings;
-        var used = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        var used = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var all = new List<ListColumn>();
         for (var i = 0; i < meanings.Length; i++)
         {
             var name = header.Names[i];
             var key = name.Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"column {i + 1}") : name;
-            var uses = used[key] = used.GetValueOrDefault(key) + 1;
-            all.Add(new ListColumn(name, uses == 1 ? key : string.Create(CultureInfo.InvariantCulture, $"{key} ({uses})"), meanings[i]));
+            all.Add(new ListColumn(name, Unused(key, used), meanings[i]));
             if (meanings[i] is { } meaning)
             {
                 Columns(meaning).Add(i);
@@ -45,24 +51,38 @@ internal sealed class ListColumns
     {
         var words = header.Names.Select((name, column) => HeaderWords.Find(header.FirstNames[column]) ?? HeaderWords.Find(name)).ToArray();
         var body = lines.Skip(header.Index + header.RowCount).Take(RowsLookedAt).ToList();
+        var cells = Enumerable.Range(0, words.Length).Select(column => CellsOf(body, column)).ToList();
         var meanings = new ColumnMeaning?[words.Length];
         for (var i = 0; i < words.Length; i++)
         {
             meanings[i] = words[i] is { IsLoose: false } word ? word.Meaning : null;
         }
-        KeepHighest(words, meanings, ColumnMeaning.Designators, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.Quantity, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.Value, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.Package, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.Description, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.Role, single: true);
-        KeepHighest(words, meanings, ColumnMeaning.PartNumber, single: false);
-        KeepHighest(words, meanings, ColumnMeaning.Maker, single: false);
-        foreach (var i in Enumerable.Range(0, words.Length).Where(column => words[column] is { IsLoose: true }).OrderByDescending(column => words[column]!.Rank))
+        int RankOf(int column) => cells[column].Count == 0 ? -1 : words[column]!.Rank;
+        foreach (var meaning in OneColumnMeanings)
         {
-            meanings[i] = SettleLoose(words[i]!, CellsOf(body, i), meanings);
+            KeepHighest(meanings, meaning, RankOf, single: true);
+        }
+        foreach (var meaning in SeveralColumnMeanings)
+        {
+            KeepHighest(meanings, meaning, RankOf, single: false);
+        }
+        ReferencesBesideDesignators(words, meanings, cells);
+        var loose = Enumerable.Range(0, words.Length).Where(column => words[column] is { IsLoose: true });
+        foreach (var i in loose.OrderByDescending(column => words[column]!.Rank))
+        {
+            meanings[i] = SettleLoose(words[i]!, cells[i], meanings);
         }
         return new ListColumns(header, meanings);
+    }
+
+    private static string Unused(string key, HashSet<string> used)
+    {
+        var free = key;
+        for (var uses = 2; !used.Add(free); uses++)
+        {
+            free = string.Create(CultureInfo.InvariantCulture, $"{key} ({uses})");
+        }
+        return free;
     }
 
     private static ColumnMeaning? SettleLoose(HeaderWord word, List<string> cells, ColumnMeaning?[] meanings)
@@ -72,7 +92,7 @@ internal sealed class ListColumns
         {
             return ColumnMeaning.RunningNumber;
         }
-        if (Free(ColumnMeaning.Designators) && cells.Count(DesignatorList.LooksLikeDesignators) * 2 > cells.Count)
+        if (Free(ColumnMeaning.Designators) && cells.Count(DesignatorList.HasUsualPrefixes) * 2 > cells.Count)
         {
             return ColumnMeaning.Designators;
         }
@@ -81,7 +101,8 @@ internal sealed class ListColumns
             ColumnMeaning.Designators => Free(ColumnMeaning.Description) ? ColumnMeaning.Description : null,
             // "Item" or "No" beside designators is a running number even where a note stands in between.
             ColumnMeaning.RunningNumber when cells.Count(IsRunningNumber) * 2 > cells.Count || !Free(ColumnMeaning.Designators) => ColumnMeaning.RunningNumber,
-            _ => Free(ColumnMeaning.Value) ? ColumnMeaning.Value : null,
+            _ when Free(ColumnMeaning.Value) => ColumnMeaning.Value,
+            _ => Free(ColumnMeaning.Description) ? ColumnMeaning.Description : null,
         };
     }
 
@@ -90,31 +111,33 @@ internal sealed class ListColumns
 
     private static bool IsRunningNumber(string cell) => cell.TrimEnd('.', ')').All(char.IsAsciiDigit);
 
-    private static void KeepHighest(HeaderWord?[] words, ColumnMeaning?[] meanings, ColumnMeaning meaning, bool single)
+    /// <summary>Where designators have a better column, “Référence” and its like name the part, unless their cells say otherwise.</summary>
+    private static void ReferencesBesideDesignators(HeaderWord?[] words, ColumnMeaning?[] meanings, List<List<string>> cells)
     {
-        var highest = -1;
         for (var i = 0; i < words.Length; i++)
         {
-            if (meanings[i] == meaning)
+            if (words[i] is { Meaning: ColumnMeaning.Designators, IsLoose: false } && meanings[i] is null && cells[i].Count > 0
+                && !Array.Exists(meanings, meaning => meaning == ColumnMeaning.PartNumber)
+                && cells[i].Count(DesignatorList.HasUsualPrefixes) * 2 <= cells[i].Count)
             {
-                highest = Math.Max(highest, words[i]!.Rank);
+                meanings[i] = ColumnMeaning.PartNumber;
             }
         }
-        var taken = false;
-        for (var i = 0; i < words.Length; i++)
+    }
+
+    /// <summary>Leaves a meaning to the columns of the highest rank; an empty column ranks last, so that a filled one is never passed over for it.</summary>
+    private static void KeepHighest(ColumnMeaning?[] meanings, ColumnMeaning meaning, Func<int, int> rankOf, bool single)
+    {
+        var columns = Enumerable.Range(0, meanings.Length).Where(column => meanings[column] == meaning).ToList();
+        if (columns.Count < 2)
         {
-            if (meanings[i] != meaning)
-            {
-                continue;
-            }
-            if (words[i]!.Rank < highest || (single && taken))
-            {
-                meanings[i] = null;
-            }
-            else
-            {
-                taken = true;
-            }
+            return;
+        }
+        var highest = columns.Max(rankOf);
+        var kept = columns.Where(column => rankOf(column) == highest).Take(single ? 1 : columns.Count).ToHashSet();
+        foreach (var column in columns.Where(column => !kept.Contains(column)))
+        {
+            meanings[column] = null;
         }
     }
 }

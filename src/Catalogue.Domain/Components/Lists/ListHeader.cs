@@ -44,8 +44,8 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
                 found[word.Meaning] = Math.Max(weight, found.GetValueOrDefault(word.Meaning));
             }
         }
-        var names = found.Keys.Any(meaning => meaning is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber or ColumnMeaning.Description
-            or ColumnMeaning.RunningNumber or ColumnMeaning.SupplierPartNumber);
+        var names = found.Keys.Any(meaning => meaning is ColumnMeaning.Designators or ColumnMeaning.Value or ColumnMeaning.PartNumber
+            or ColumnMeaning.Description or ColumnMeaning.RunningNumber or ColumnMeaning.SupplierPartNumber);
         return names ? found.Values.Sum() : 0;
     }
 
@@ -66,7 +66,7 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
         if (index > 0 && lines[index - 1].LineNumber == line.LineNumber - 1 && GroupsNames(lines[index - 1], first, repeated))
         {
             var above = lines[index - 1];
-            var joined = first.Select((name, column) => Join(Clean(above.Cell(column)), name)).ToList();
+            var joined = JoinGroups(above, first, repeated);
             return new ListHeader(index - 1, 2, joined, first, Math.Max(line.FieldCount, above.FieldCount), score);
         }
         return new ListHeader(index, 1, first, first, line.FieldCount, score);
@@ -83,10 +83,22 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
     /// <summary>A row of group names stands above repeated names and is as wide as they are.</summary>
     private static bool GroupsNames(ListLine above, List<string> first, HashSet<string> repeated)
     {
-        repeated.Remove("");
         var filled = FilledColumns(above);
-        return repeated.Count > 0 && filled.Count >= 2 && above.FieldCount == first.Count
-            && filled.Exists(column => repeated.Contains(first[column]));
+        return filled.Count >= 2 && above.FieldCount == first.Count && filled.Exists(column => first[column].Length > 0 && repeated.Contains(first[column]));
+    }
+
+    /// <summary>A group's name stands in its first column and goes for the repeated names to the right of it too.</summary>
+    private static List<string> JoinGroups(ListLine above, List<string> first, HashSet<string> repeated)
+    {
+        var joined = new List<string>(first.Count);
+        var group = "";
+        for (var column = 0; column < first.Count; column++)
+        {
+            var own = Clean(above.Cell(column));
+            group = own.Length > 0 ? own : group;
+            joined.Add(Join(own.Length > 0 || repeated.Contains(first[column]) ? group : "", first[column]));
+        }
+        return joined;
     }
 
     private static List<int> FilledColumns(ListLine line) =>

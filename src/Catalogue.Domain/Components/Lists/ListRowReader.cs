@@ -10,9 +10,14 @@ internal sealed partial class ListRowReader
     private const int MostExpanded = 500_000;
     private const int FewestRowsToCompare = 4;
 
+    // Where a note that the part is not fitted may stand outside the value and the columns made for it.
+    private static readonly ColumnMeaning[] FreeTexts =
+        [ColumnMeaning.Designators, ColumnMeaning.Description, ColumnMeaning.Remarks, ColumnMeaning.Variant, ColumnMeaning.PartNumber];
+
     private readonly ListColumns _columns;
     private readonly bool _decimalCommas;
     private readonly int _onlyEmptyEnd = -1;
+    private readonly HashSet<int> _yesColumns;
     private int _expanded;
 
     public ListRowReader(ListColumns columns, IReadOnlyList<PartLine> parts)
@@ -20,6 +25,7 @@ internal sealed partial class ListRowReader
         _columns = columns;
         var value = columns.First(ColumnMeaning.Value);
         _decimalCommas = value >= 0 && parts.Any(part => DecimalComma().IsMatch(part.Cells[value]));
+        _yesColumns = [.. columns.Columns(ColumnMeaning.Fitted).Where(column => parts.Any(part => FittingMarks.IsYes(part.Cells[column])))];
         var last = columns.All.Count - 1;
         if (parts.Count >= FewestRowsToCompare)
         {
@@ -36,9 +42,9 @@ internal sealed partial class ListRowReader
         Add(remarks, quantityRemark);
         var designatorText = Text(part, ColumnMeaning.Designators);
         var designators = ReadDesignators(designatorText, written, remarks);
+        var quantity = QuantityOf(quantityText, written, designators, remarks);
         var value = Text(part, ColumnMeaning.Value);
-        var description = Text(part, ColumnMeaning.Description);
-        var fitted = IsFitted(part, value, description, remarks, out var plainValue);
+        var fitted = IsFitted(part, value, remarks, out var plainValue);
         var package = Named(Text(part, ColumnMeaning.Package), "package", remarks);
         CheckValue(plainValue, value, package, designators, remarks);
         var (maker, number, alternatives) = MakerAndNumber(part, remarks);
@@ -55,13 +61,13 @@ internal sealed partial class ListRowReader
             LineNumber = part.LineNumber,
             Designators = designators?.Names ?? [],
             DesignatorsAsWritten = designatorText,
-            Quantity = QuantityOf(quantityText, written, designators, remarks),
+            Quantity = quantity,
             QuantityAsWritten = quantityText,
             Value = PlaceholderText.IsPlaceholder(value) || plainValue.Length == 0 ? null : value,
             PartNumber = number,
             Maker = maker,
             Package = package,
-            Description = description,
+            Description = Text(part, ColumnMeaning.Description),
             Role = Text(part, ColumnMeaning.Role),
             Fitted = fitted,
             Alternatives = alternatives,
@@ -81,7 +87,7 @@ internal sealed partial class ListRowReader
             remarks.Add("the list has too many designators: these are kept as written");
             return null;
         }
-        var list = DesignatorList.Read(text, quantity);
+        var list = DesignatorList.Read(text is null ? null : FittingMarks.WithoutMarks(text), quantity);
         _expanded += list.Names.Count;
         remarks.AddRange(list.Warnings);
         return list;
@@ -94,7 +100,9 @@ internal sealed partial class ListRowReader
         {
             if (counted is { } count && count != written && written != 0)
             {
-                remarks.Add(string.Create(CultureInfo.InvariantCulture, $"{count} designator{(count == 1 ? "" : "s")} but quantity {written}: the quantity is kept as written"));
+                remarks.Add(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{count} designator{(count == 1 ? "" : "s")} but quantity {written}: the quantity is kept as written"));
             }
             return written;
         }
@@ -110,7 +118,7 @@ internal sealed partial class ListRowReader
         return counted;
     }
 
-    private bool IsFitted(PartLine part, string? value, string? description, List<string> remarks, out string plainValue)
+    private bool IsFitted(PartLine part, string? value, List<string> remarks, out string plainValue)
     {
         var fitted = true;
         plainValue = value ?? "";
@@ -136,14 +144,18 @@ internal sealed partial class ListRowReader
         foreach (var column in _columns.Columns(ColumnMeaning.Fitted))
         {
             var cell = part.Cells[column].Trim();
-            if (FittingMarks.UnderFitted(cell))
+            if (cell.Length == 0 && _yesColumns.Contains(column))
+            {
+                remarks.Add($"empty under {_columns.All[column].Key}, where other rows say yes: taken as fitted, check");
+            }
+            else if (FittingMarks.UnderFitted(cell))
             {
                 fitted = false;
                 remarks.Add($"not fitted (“{cell}” under {_columns.All[column].Key})");
             }
         }
-        var texts = new[] { description, Text(part, ColumnMeaning.Remarks), Text(part, ColumnMeaning.Variant), Text(part, ColumnMeaning.PartNumber) };
-        if (fitted && Array.Find(texts, text => text is not null && FittingMarks.InText(text)) is { } note)
+        var texts = FreeTexts.Select(meaning => Text(part, meaning));
+        if (fitted && texts.FirstOrDefault(text => text is not null && FittingMarks.InText(text)) is { } note)
         {
             fitted = false;
             remarks.Add($"taken as not fitted because of a remark (“{Short(note)}”): check");
@@ -170,7 +182,7 @@ internal sealed partial class ListRowReader
         {
             remarks.Add("the value has no unit");
         }
-        else if (!plainValue.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true))
+        else if (prefix is not "L" && !HasNumberBesidePackage(plainValue, package))
         {
             remarks.Add("no value");
         }
@@ -184,26 +196,33 @@ internal sealed partial class ListRowReader
         }
     }
 
+    private static bool HasNumberBesidePackage(string value, string? package) =>
+        value.Split(' ').Any(word => word.Any(char.IsAsciiDigit) && package?.Contains(word, StringComparison.OrdinalIgnoreCase) != true);
+
     private (string? Maker, string? Number, IReadOnlyList<MakersPart> Alternatives) MakerAndNumber(PartLine part, List<string> remarks)
     {
         var makers = _columns.Columns(ColumnMeaning.Maker);
         var numbers = _columns.Columns(ColumnMeaning.PartNumber);
-        var found = new List<MakersPart>();
-        // With as many makers as numbers they stand in pairs; else the first maker made the first number.
-        for (var i = 0; i < Math.Max(makers.Count, numbers.Count); i++)
-        {
-            var maker = i < makers.Count ? Named(Cell(part, makers[i]), "maker", remarks) : null;
-            var number = i < numbers.Count ? Named(Cell(part, numbers[i]), "part number", remarks) : null;
-            if (maker is not null || number is not null)
-            {
-                found.Add(new MakersPart(maker, number));
-            }
-        }
-        if (found.Count == 0 && makers.Count > 0 && numbers.Count > 0 && makers.Concat(numbers).All(column => Cell(part, column) is null))
+        var makerNames = makers.ConvertAll(column => Named(Cell(part, column), "maker", remarks));
+        var partNumbers = numbers.ConvertAll(column => Named(Cell(part, column), "part number", remarks));
+        if (makers.Count > 0 && numbers.Count > 0 && makers.Concat(numbers).All(column => Cell(part, column) is null))
         {
             remarks.Add("no maker and no part number");
         }
-        return found is [var first, .. var others] ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList()) : (null, null, []);
+        // As many makers as numbers stand in pairs; else the first maker given made the first number given.
+        var found = makers.Count == numbers.Count
+            ? makerNames.Zip(partNumbers, (maker, number) => new MakersPart(maker, number)).ToList()
+            : [new MakersPart(makerNames.Find(IsGiven), partNumbers.Find(IsGiven)), .. Others(makerNames, partNumbers)];
+        found.RemoveAll(each => each is { Maker: null, PartNumber: null });
+        return found is [var first, .. var others]
+            ? (first.Maker, first.PartNumber, others.Distinct().Where(other => other != first).ToList())
+            : (null, null, []);
+
+        static bool IsGiven(string? text) => text is not null;
+
+        static IEnumerable<MakersPart> Others(List<string?> makers, List<string?> numbers) =>
+            makers.Where(IsGiven).Distinct().Skip(1).Select(maker => new MakersPart(maker, null))
+                .Concat(numbers.Where(IsGiven).Distinct().Skip(1).Select(number => new MakersPart(null, number)));
     }
 
     private List<ListCell> AsRead(PartLine part)
@@ -236,6 +255,10 @@ internal sealed partial class ListRowReader
         {
             return null;
         }
+        if (FittingMarks.IsMark(text))
+        {
+            return null;
+        }
         if (!PlaceholderText.IsPlaceholder(text))
         {
             return text;
@@ -254,7 +277,7 @@ internal sealed partial class ListRowReader
         }
     }
 
-    private static string Short(string text) => text.Length <= 60 ? text : $"{text[..60]}…";
+    private static string Short(string text) => WellFormedText.Shorten(text, 60);
 
     [GeneratedRegex(@"[0-9],[0-9]")]
     private static partial Regex DecimalComma();

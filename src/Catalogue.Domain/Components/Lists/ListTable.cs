@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Domain.Components.Lists;
 
@@ -7,7 +8,8 @@ namespace Catalogue.Domain.Components.Lists;
 internal sealed class ListTable
 {
     private static readonly FrozenSet<string> TotalWords = FrozenSet.ToFrozenSet(
-        ["total", "totals", "subtotal", "sub total", "grand total", "sum", "summe", "gesamt", "gesamtsumme", "zwischensumme", "somme", "totaux", "sous total", "suma", "totales",
+        ["total", "totals", "subtotal", "sub total", "grand total", "sum", "summe", "gesamt", "gesamtsumme", "zwischensumme", "somme", "totaux",
+        "sous total", "suma", "totales",
         "total components", "total parts", "total quantity", "anzahl gesamt", "合计", "总计", "小计", "合計", "小計", "総計"], StringComparer.OrdinalIgnoreCase);
 
     private readonly IReadOnlyList<ListLine> _lines;
@@ -120,8 +122,15 @@ internal sealed class ListTable
 
     private bool IsTotal(ListLine line)
     {
-        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim().TrimEnd(':', '：', ' ');
-        return TotalWords.Contains(first) && (!DesignatorsLook(line) || _columns.First(ColumnMeaning.Designators) == FirstFilled(line));
+        var first = line.Cells[FirstFilled(line)].Trim();
+        if (TotalWords.Contains(first.TrimEnd(':', '：', ' ')))
+        {
+            return !DesignatorsLook(line) || _columns.First(ColumnMeaning.Designators) == FirstFilled(line);
+        }
+        // "Total parts: 41" and its like: a total word, then more, in a line without designators.
+        var word = first.Split(' ', ':', '：')[0];
+        return _columns.Has(ColumnMeaning.Designators) && word.Length < first.Length && TotalWords.Contains(word) && !DesignatorsLook(line)
+            && first.Any(character => character is ':' or '：' || char.IsAsciiDigit(character));
     }
 
     private bool IsContinuation(ListLine line, PartLine previous)
@@ -154,17 +163,18 @@ internal sealed class ListTable
         {
             return false;
         }
-        var first = line.Cells.First(cell => !string.IsNullOrWhiteSpace(cell)).Trim();
+        var column = FirstFilled(line);
+        var first = line.Cells[column].Trim();
         var filled = Filled(line);
         if (filled <= 2 && (first.EndsWith(':') || first.EndsWith('：')) && !DesignatorsLook(line))
         {
             return true;
         }
-        // One text alone in the first place: a heading, unless it is what the row's part is called.
-        var column = FirstFilled(line);
-        return filled == 1 && column == 0 && _columns.Meaning(0) switch
+        // One text alone in the first place, or in a line without its running number: a heading.
+        var leads = column == 0 || (_columns.Has(ColumnMeaning.RunningNumber) && column <= 1);
+        return filled == 1 && leads && _columns.Meaning(column) switch
         {
-            ColumnMeaning.Designators => !DesignatorsLook(line) && first.Contains(' ', StringComparison.Ordinal),
+            ColumnMeaning.Designators => !DesignatorsLook(line),
             ColumnMeaning.RunningNumber => !first.All(char.IsAsciiDigit),
             _ => _columns.Has(ColumnMeaning.Quantity) || _columns.Has(ColumnMeaning.Designators),
         };
@@ -210,7 +220,7 @@ internal sealed class ListTable
         {
             remarks.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{line.FieldCount} fields where the header has {width}: the last {width - line.FieldCount} taken as empty"));
+                $"{line.FieldCount} field{(line.FieldCount == 1 ? "" : "s")} where the header has {width}: what is missing was taken as empty"));
         }
         var cells = line.Cells;
         if (cells.Length > width)
@@ -220,7 +230,8 @@ internal sealed class ListTable
                 ? string.Create(CultureInfo.InvariantCulture, $"{cells.Length} fields where the header has {width}: what is too many was kept as read")
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cells.Length} fields where the header has {width}: put right by joining “{mended.Value.Joined}” in column {_columns.All[mended.Value.Column].Key}"));
+                    $"{cells.Length} fields where the header has {width}: "
+                    + $"put right by joining “{mended.Value.Joined}” in column {_columns.All[mended.Value.Column].Key}"));
             cells = mended?.Cells ?? cells;
         }
         var padded = new string[Math.Max(width, cells.Length)];
@@ -237,9 +248,10 @@ internal sealed class ListTable
         }
         if (_header.RowCount == 2)
         {
+            var (first, second) = (_lines[_header.Index].LineNumber, _lines[_header.Index + 1].LineNumber);
             _warnings.AddFile(string.Create(
                 CultureInfo.InvariantCulture,
-                $"Lines {_lines[_header.Index].LineNumber} and {_lines[_header.Index + 1].LineNumber} are one header of two rows; the names of both were joined."));
+                $"Lines {first} and {second} are one header of two rows; the names of both were joined."));
         }
     }
 
@@ -265,13 +277,14 @@ internal sealed class ListTable
         }
         if (empty.Count > 0)
         {
-            _warnings.AddFile($"Columns without a name and without content: {string.Join(", ", empty.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+            _warnings.AddFile($"Columns without a name and without content: {Numbers(empty)}.");
         }
         if (filled.Count > 0)
         {
-            _warnings.AddFile(
-                $"Columns without a name, kept as read: {string.Join(", ", filled.Select(column => column.ToString(CultureInfo.InvariantCulture)))}.");
+            _warnings.AddFile($"Columns without a name, kept as read: {Numbers(filled)}.");
         }
+
+        static string Numbers(List<int> columns) => string.Join(", ", columns.Select(column => column.ToString(CultureInfo.InvariantCulture)));
     }
 
     private void SayMissingColumns()
@@ -288,6 +301,6 @@ internal sealed class ListTable
     {
         const int Longest = 120;
         var text = string.Join(" ", line.Cells.Select(cell => cell.Trim()).Where(cell => cell.Length > 0)).ReplaceLineEndings(" ");
-        return text.Length <= Longest ? text : $"{text[..Longest]}…";
+        return WellFormedText.Shorten(text, Longest);
     }
 }

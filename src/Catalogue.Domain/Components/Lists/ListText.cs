@@ -101,7 +101,7 @@ internal sealed class ListText
         {
             return CodePagesEncodingProvider.Instance.GetEncoding(name) ?? System.Text.Encoding.GetEncoding(name);
         }
-        catch (ArgumentException)
+        catch (Exception exception) when (exception is ArgumentException or NotSupportedException)
         {
             return null;
         }
@@ -163,7 +163,8 @@ internal sealed class ListText
     private static double ShareOfControls(ReadOnlySpan<byte> bytes)
     {
         var controls = 0;
-        foreach (var value in bytes)
+        // Some tools fill a file up with zeros at its end.
+        foreach (var value in bytes.TrimEnd((byte)0))
         {
             controls += value < 0x20 && value is not ((byte)'\t' or (byte)'\n' or (byte)'\r' or 0x0C) ? 1 : 0;
         }
@@ -181,14 +182,16 @@ internal sealed class ListText
         catch (DecoderFallbackException)
         {
             int valid = 0, broken = 0;
+            var cutAtEnd = false;
             for (var rest = bytes; !rest.IsEmpty;)
             {
                 var status = Rune.DecodeFromUtf8(rest, out var rune, out var used);
                 valid += status == System.Buffers.OperationStatus.Done && !rune.IsAscii ? 1 : 0;
                 broken += status == System.Buffers.OperationStatus.Done ? 0 : 1;
+                cutAtEnd = status == System.Buffers.OperationStatus.NeedMoreData;
                 rest = rest[used..];
             }
-            if (valid < broken * 4)
+            if (valid < broken * 4 && !(cutAtEnd && broken == 1 && valid > 0))
             {
                 return null;
             }
@@ -251,7 +254,8 @@ internal sealed class ListText
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            if (!char.IsControl(text[i]) || text[i] is '\t' or '\n' or '\r')
+            // U+FFFE and U+FFFF are no characters either.
+            if ((!char.IsControl(text[i]) && text[i] < '\uFFFE') || text[i] is '\t' or '\n' or '\r')
             {
                 continue;
             }
