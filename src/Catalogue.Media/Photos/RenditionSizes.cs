@@ -3,9 +3,6 @@ namespace Catalogue.Media.Photos;
 /// <summary>Which sizes a picture is offered in.</summary>
 public static class RenditionSizes
 {
-    /// <summary>The widths asked for unless set otherwise, in pixels.</summary>
-    public static IReadOnlyList<int> DefaultWidths { get; } = [480, 960, 1920];
-
     /// <summary>
     /// The sizes to make, largest first, no width twice. A width above the picture's own becomes the picture's own: nothing is
     /// ever enlarged. Heights keep the proportions, rounded, at least 1.

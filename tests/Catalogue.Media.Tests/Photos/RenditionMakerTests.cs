@@ -55,7 +55,7 @@ public sealed class RenditionMakerTests : IDisposable
         await Assert.ThrowsAsync<FileNotFoundException>(() => RunAsync(key));
     }
 
-    private Task<ImageWork> RunAsync(MediaKey key) => new RenditionMaker(_store, _worker).RunAsync(key, RenditionSizes.DefaultWidths, default);
+    private Task<ImageWork> RunAsync(MediaKey key) => new RenditionMaker(_store, _worker).RunAsync(key, Domain.Photos.RenditionWidths.All, default);
 
     private async Task<MediaKey> StoreAsync(byte[] file)
     {
