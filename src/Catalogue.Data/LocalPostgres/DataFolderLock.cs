@@ -8,6 +8,9 @@ namespace Catalogue.Data.LocalPostgres;
 /// </summary>
 internal sealed class DataFolderLock : IDisposable
 {
+    // EAGAIN, as Linux numbers it; .NET passes it on as the result code.
+    private const int WouldBlock = 11;
+
     private readonly FileStream _file;
     private readonly string _processFile;
 
@@ -26,7 +29,7 @@ internal sealed class DataFolderLock : IDisposable
         {
             file = new FileStream(Path.Combine(dataFolder, "instance.lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
-        catch (IOException)
+        catch (IOException held) when (held.HResult == WouldBlock)
         {
             return null;
         }

@@ -51,6 +51,16 @@ public sealed class LocalPostgresServer : IAsyncDisposable
                 "Install PostgreSQL 15 or later and give the catalogue its connection string (ConnectionStrings__Catalogue)."));
     }
 
+    /// <summary>
+    /// Stops a server that a killed program left running on a data folder. True when nothing runs there any more; false
+    /// when a living program holds the folder, or its database cannot be reached with what this machine has.
+    /// </summary>
+    public static Task<bool> StopLeftBehindAsync(LocalPostgresOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        return OperatingSystem.IsLinux() ? new Starting(options).StopLeftBehindAsync() : Task.FromResult(true);
+    }
+
     /// <summary>Stops the server, waiting for its last checkpoint; a joined server is left alone. Open connections are cut.</summary>
     public async ValueTask DisposeAsync()
     {

@@ -70,6 +70,27 @@ internal sealed class Starting
         }
     }
 
+    public async Task<bool> StopLeftBehindAsync()
+    {
+        if (!Directory.Exists(_dataFolder))
+            return true;
+        using var taken = DataFolderLock.TryTake(_dataFolder);
+        if (taken is null)
+            return false;
+        if (!Directory.Exists(_clusterLink))
+            return true;
+        var (cluster, _) = await FindClusterAsync();
+        if (cluster is null)
+            return false;
+        if (await cluster.FindRunningAsync() is { } left)
+        {
+            await cluster.StopAsync();
+            SocketFolder.Remove(left.SocketFolder);
+        }
+
+        return await cluster.FindRunningAsync() is null;
+    }
+
     private async Task<LocalPostgresStart> HoldingAsync(DataFolderLock taken, CancellationToken cancellationToken)
     {
         LocalPostgresStart? outcome = null;
@@ -160,6 +181,7 @@ internal sealed class Starting
             var start = await starting.WaitAsync(cancellationToken);
             if (!start.Succeeded)
             {
+                SocketFolder.Remove(socketFolder);
                 return new LocalPostgresStart.Refused(
                     $"PostgreSQL {Text(cluster.Binaries.Major)} did not start on {cluster.Folder}: {start.Error}",
                     $"Its log is in {Path.Combine(cluster.Folder, "log")}. Mend what it names (space, rights, memory) and start again.");

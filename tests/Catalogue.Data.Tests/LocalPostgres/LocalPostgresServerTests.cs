@@ -182,6 +182,19 @@ public sealed class LocalPostgresServerTests : IDisposable
     }
 
     [Fact]
+    public async Task StopLeftBehindAsync_ProgramAliveThenKilled_StopsOnlyTheServerNobodyHolds()
+    {
+        using var held = await HeldServer.StartAsync(DataFolder);
+        var postmaster = await PostmasterAsync();
+        Assert.False(await LocalPostgresServer.StopLeftBehindAsync(Options()));
+        Assert.False(await IsGoneAsync(postmaster, within: 0));
+
+        held.Kill();
+        Assert.True(await LocalPostgresServer.StopLeftBehindAsync(Options()));
+        Assert.True(await IsGoneAsync(postmaster));
+    }
+
+    [Fact]
     public async Task StartAsync_FolderOfAnotherMajor_IsRefusedNamingTheVersionItNeeds()
     {
         await (await StartAsync()).Server.DisposeAsync();
