@@ -61,17 +61,18 @@ need_dotnet() {
     # Both are usual places of an SDK installed by hand that a service's PATH lacks.
     command -v dotnet >/dev/null || PATH="$PATH:/usr/share/dotnet:/usr/lib/dotnet:${HOME:-/nonexistent}/.dotnet"
     command -v dotnet >/dev/null || fail "The .NET 10 SDK is missing: see https://dotnet.microsoft.com/download (Ubuntu: apt-get install dotnet-sdk-10.0)."
-    (cd "$root" && dotnet --version >/dev/null 2>&1) || fail "The .NET SDK found here ($(command -v dotnet)) is not version 10 or later, which global.json asks for."
-    export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_CLI_WORKLOAD_UPDATE_NOTIFY_DISABLE=1
     # The SDK wants a home to keep its caches in; a service's account may have none.
     if [[ ! -w ${HOME:-/nonexistent} ]]; then
         export DOTNET_CLI_HOME="$root/artifacts/home" NUGET_PACKAGES="${NUGET_PACKAGES:-$root/artifacts/packages}"
         mkdir -p "$DOTNET_CLI_HOME"
     fi
+    (cd "$root" && dotnet --version >/dev/null 2>&1) || fail "The .NET SDK found here ($(command -v dotnet)) is not version 10 or later, which global.json asks for."
+    export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_CLI_WORKLOAD_UPDATE_NOTIFY_DISABLE=1
 }
 
 need_postgres() {
     if ! has_postgres; then
+        [[ -z ${CATALOGUE_PG_BIN:-} ]] || fail "CATALOGUE_PG_BIN names $CATALOGUE_PG_BIN, which holds no server programs of PostgreSQL 15 or later."
         install_packages 'PostgreSQL, whose programs the catalogue runs its database with' postgresql
         has_postgres || fail "This system's PostgreSQL is older than version 15: add PostgreSQL's own package source (https://www.postgresql.org/download/), or give a server by ConnectionStrings__Catalogue."
     fi
