@@ -29,22 +29,17 @@ front_end_folders() {
 }
 
 # Installs Debian packages as root, saying so; otherwise prints the command and ends.
-# $1: what they are for; the rest: packages.
 install_packages() {
-    local purpose=$1
-    shift
-    has_apt || fail "Missing: $purpose. This system has no apt-get; install the equivalents of: $*"
+    has_apt || fail "This machine lacks: $*. It has no apt-get; install the equivalents of these Debian packages and start again."
     if [[ $(id -u) -ne 0 ]]; then
-        fail "Missing: $purpose. Install it and start again:
+        fail "This machine lacks: $*. Install them and start again:
   sudo apt-get update && sudo apt-get install --yes --no-install-recommends $*"
     fi
-    say "Installing $purpose: $*"
-    if [[ " $* " == *" postgresql "* ]]; then
-        keep_main_cluster_away
-    fi
+    say "Installing what is missing: $*"
+    if [[ " $* " == *" postgresql "* ]]; then keep_main_cluster_away; fi
     export DEBIAN_FRONTEND=noninteractive
-    apt-get update -qq >&2
-    apt-get install --yes -qq --no-install-recommends "$@" >&2
+    apt-get update -qq >&2 || fail "apt-get update failed (see above)."
+    apt-get install --yes -qq --no-install-recommends "$@" </dev/null >&2 || fail "apt-get could not install $* (see above)."
 }
 
 # Debian's package makes and starts a database of its own, which nothing here uses.
@@ -70,28 +65,41 @@ need_dotnet() {
     export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_CLI_WORKLOAD_UPDATE_NOTIFY_DISABLE=1
 }
 
-need_postgres() {
-    if ! has_postgres; then
-        [[ -z ${CATALOGUE_PG_BIN:-} ]] || fail "CATALOGUE_PG_BIN names $CATALOGUE_PG_BIN, which holds no server programs of PostgreSQL 15 or later."
-        install_packages 'PostgreSQL, whose programs the catalogue runs its database with' postgresql
-        has_postgres || fail "This system's PostgreSQL is older than version 15: add PostgreSQL's own package source (https://www.postgresql.org/download/), or give a server by ConnectionStrings__Catalogue."
+# Sees to programs by name (postgres, npm, chromium); all that is missing is installed, or asked for, at once.
+need_programs() {
+    local program packages=()
+    for program in "$@"; do
+        case $program in
+            postgres)
+                has_postgres && continue
+                [[ -z ${CATALOGUE_PG_BIN:-} ]] || fail "CATALOGUE_PG_BIN names $CATALOGUE_PG_BIN, which holds no server programs of PostgreSQL 15 or later."
+                packages+=(postgresql)
+                ;;
+            # Node.js from elsewhere brings its own npm, which Debian's would collide with.
+            npm) command -v npm >/dev/null || packages+=(nodejs npm) ;;
+            chromium) packages+=(chromium) ;;
+        esac
+    done
+    [[ ${#packages[@]} -gt 0 ]] || return 0
+    install_packages "${packages[@]}"
+    if [[ " ${packages[*]} " == *" postgresql "* ]] && ! has_postgres; then
+        fail "This system's PostgreSQL is older than version 15: add PostgreSQL's own package source (https://www.postgresql.org/download/), or give a server by ConnectionStrings__Catalogue."
     fi
 }
 
 # Packages of the pages' scripts, once and whenever their lock changed.
 need_front_end_packages() {
-    local folder stamp
-    while IFS= read -r folder; do
+    local folder folders stamp
+    mapfile -t folders < <(front_end_folders)
+    for folder in "${folders[@]}"; do
         stamp=$folder/node_modules/.catalogue-lock
         cmp -s "$folder/package-lock.json" "$stamp" && continue
-        if ! command -v npm >/dev/null; then
-            # Node.js from elsewhere brings its own npm, which Debian's would collide with.
-            install_packages 'Node.js and npm, which fetch the packages of the pages' nodejs npm
-        fi
+        need_programs npm
         say "Fetching the packages of the pages in ${folder#"$root"/} ..."
         (cd "$folder" && npm ci --no-audit --no-fund --loglevel=error >&2)
+        mkdir -p "${stamp%/*}"
         cp "$folder/package-lock.json" "$stamp"
-    done < <(front_end_folders)
+    done
 }
 
 # One line that changes whenever the published program would.

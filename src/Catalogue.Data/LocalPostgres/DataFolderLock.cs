@@ -36,7 +36,16 @@ internal sealed class DataFolderLock : IDisposable
 
         // Beside the lock, because a locked file cannot be read by the program that wants to name the holder.
         var processFile = ProcessFile(dataFolder);
-        File.WriteAllText(processFile, Environment.ProcessId.ToString(CultureInfo.InvariantCulture) + "\n");
+        try
+        {
+            File.WriteAllText(processFile, Environment.ProcessId.ToString(CultureInfo.InvariantCulture) + "\n");
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+
         return new DataFolderLock(file, processFile);
     }
 
