@@ -77,7 +77,7 @@ internal sealed class Cluster
     public async Task<PostmasterFile?> FindRunningAsync() =>
         await PostmasterFile.ReadAsync(_account, Folder) is { } note && await note.IsAliveAsync(_account, Folder) ? note : null;
 
-    /// <summary>Waits until a server that is there answers as this cluster's; null when it does not within a minute.</summary>
+    /// <summary>Waits until a server that is there answers as this cluster's; null when it answers as another's, or not within a minute.</summary>
     public async Task<PostmasterFile?> AnswerAsync(string password, CancellationToken cancellationToken)
     {
         var since = _time.GetTimestamp();
@@ -85,9 +85,9 @@ internal sealed class Cluster
         {
             // Read again each time: the socket folder is written while the server comes up.
             if (await PostmasterFile.ReadAsync(_account, Folder) is { SocketFolder.Length: > 0 } note
-                && await DataFolderOfAsync(note, password, cancellationToken) == Folder)
+                && await DataFolderOfAsync(note, password, cancellationToken) is { } answer)
             {
-                return note;
+                return answer == Folder ? note : null;
             }
 
             await Task.Delay(RetryAfter, _time, cancellationToken);
@@ -168,7 +168,7 @@ internal sealed class Cluster
         }
     }
 
-    /// <summary>What the server behind a socket says its data folder is; null when it does not answer or does not know the password.</summary>
+    /// <summary>What the server behind a socket says its data folder is; null when it does not answer yet, empty when it turns us away.</summary>
     private static async Task<string?> DataFolderOfAsync(PostmasterFile note, string password, CancellationToken cancellationToken)
     {
         try
@@ -178,6 +178,10 @@ internal sealed class Cluster
             await connection.OpenAsync(cancellationToken);
             await using var command = new NpgsqlCommand("SELECT current_setting('data_directory')", connection);
             return (string?)await command.ExecuteScalarAsync(cancellationToken);
+        }
+        catch (PostgresException refused) when (!refused.IsTransient)
+        {
+            return "";
         }
         catch (NpgsqlException)
         {

@@ -145,6 +145,18 @@ public sealed class LocalPostgresServerTests : IDisposable
     }
 
     [Fact]
+    public async Task StartAsync_ServerLeftBehindWithAnotherPassword_IsRefusedNamingItsProcess()
+    {
+        using (var held = await HeldServer.StartAsync(DataFolder))
+            held.Kill();
+        await File.WriteAllTextAsync(Path.Combine(DataFolder, "postgresql.password"), "0123\n");
+
+        var refused = Assert.IsType<LocalPostgresStart.Refused>(await LocalPostgresServer.StartAsync(Options()));
+        Assert.Contains(await PostmasterAsync(), refused.Reason, StringComparison.Ordinal);
+        Assert.True(await LocalPostgresServer.StopLeftBehindAsync(Options()));
+    }
+
+    [Fact]
     public async Task StartAsync_FolderHeldByAnotherProgram_IsRefusedNamingFolderAndProcess()
     {
         using var held = await HeldServer.StartAsync(DataFolder);
