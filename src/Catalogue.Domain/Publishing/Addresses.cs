@@ -28,6 +28,12 @@ public static class Addresses
     /// <summary>How the bench works and what figures mean.</summary>
     public const string About = "/about";
 
+    /// <summary>The part of the page about the bench that explains figures and verdicts.</summary>
+    public const string AboutFigures = About + "#figures";
+
+    /// <summary>The description of the API, for people who write scripts and for their tools.</summary>
+    public const string ApiDocument = "/api/v1/openapi.json";
+
     /// <summary>The lab's first page.</summary>
     public const string Lab = "/lab";
 
