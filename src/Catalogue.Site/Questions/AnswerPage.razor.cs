@@ -1,5 +1,4 @@
 using Catalogue.Data.Families;
-using Catalogue.Data.Publishing;
 using Catalogue.Data.Questions;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Products;
@@ -12,14 +11,13 @@ using Microsoft.AspNetCore.WebUtilities;
 
 namespace Catalogue.Site.Questions;
 
-public sealed partial class AnswerPage(AskQuery ask, FamiliesQuery families, SettingsQuery settings)
+public sealed partial class AnswerPage(AskQuery ask, FamiliesQuery families)
 {
     private const int MostOffered = 12;
 
     private ReadyQuestion? _question;
     private Answer? _answer;
     private string? _refusal;
-    private string? _labName;
     private IReadOnlyList<FamiliesQuery.Row> _families = [];
     private List<FamiliesQuery.Row> _offered = [];
 
@@ -49,7 +47,6 @@ public sealed partial class AnswerPage(AskQuery ask, FamiliesQuery families, Set
     protected override async Task OnInitializedAsync()
     {
         var cancelled = HttpContext?.RequestAborted ?? CancellationToken.None;
-        _labName = (await settings.RunAsync(cancelled)).LabName;
         _question = ReadyQuestions.Find(Slug);
         if (_question is null)
         {

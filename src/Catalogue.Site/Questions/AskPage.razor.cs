@@ -1,4 +1,3 @@
-using Catalogue.Data.Publishing;
 using Catalogue.Data.Questions;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
@@ -6,16 +5,11 @@ using Catalogue.Domain.Text;
 
 namespace Catalogue.Site.Questions;
 
-public sealed partial class AskPage(ReadyQuestionsQuery questions, SettingsQuery settings)
+public sealed partial class AskPage(ReadyQuestionsQuery questions)
 {
     private IReadOnlyList<ReadyQuestionsQuery.Row> _questions = [];
-    private string? _labName;
 
-    protected override async Task OnInitializedAsync()
-    {
-        _labName = (await settings.RunAsync()).LabName;
-        _questions = await questions.RunAsync();
-    }
+    protected override async Task OnInitializedAsync() => _questions = await questions.RunAsync();
 
     // The required parameter, else the first for which stored data gives a value that has rows.
     private static (string Href, string Words)? Example(ReadyQuestionsQuery.Row row)

@@ -9,6 +9,7 @@ using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
+using Catalogue.Domain.Text;
 using Catalogue.Site.Callouts;
 using Catalogue.Site.Figures;
 
@@ -68,7 +69,7 @@ public sealed class TeardownView
     public Photo? LeadPhoto { get; }
 
     /// <summary>Such as <c>T-041</c>.</summary>
-    public string Number => string.Create(CultureInfo.InvariantCulture, $"T-{Record.Number:000}");
+    public string Number => Numbered(Record.Number);
 
     /// <summary>The revision that readers see now, or null when there is none or it is this one.</summary>
     public TeardownRecord.PublishedRevision? Successor =>
@@ -214,6 +215,24 @@ public sealed class TeardownView
             if (Record.Components[i].Id == component)
                 return i;
         return int.MaxValue;
+    }
+
+    /// <summary>A teardown's number as it is printed, such as <c>T-041</c>.</summary>
+    public static string Numbered(int number) => string.Create(CultureInfo.InvariantCulture, $"T-{number:000}");
+
+    /// <summary>One sentence on the record for people who have not opened it.</summary>
+    public static string Described(TeardownRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return record.Revision.Standfirst ?? $"Teardown of the {record.Revision.Brand} {record.Revision.ProductName}: parts, claims, measurements and margins.";
+    }
+
+    /// <summary>The list of the record's category, by name and address.</summary>
+    public static (string Name, string Address) CategoryStep(TeardownRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        var word = record.Revision.Category.Word();
+        return (char.ToUpper(word[0], CultureInfo.InvariantCulture) + word[1..] + "s", Addresses.Category(SnakeCase.Code(record.Revision.Category)));
     }
 
     public static string BoardAnchor(Board board) => $"board-{board?.Id}";

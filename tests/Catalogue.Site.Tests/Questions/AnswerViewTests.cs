@@ -41,7 +41,7 @@ public sealed class AnswerViewTests : BunitContext
     public void Answer_OneScale_HoldsAllRows()
     {
         var view = View(new Answer(Ranked, [Fuse(10), Fuse(20)], NotRanked.Nothing, null, 2));
-        Assert.Equal(["60%", "90%"], [.. view.FindAll(".bar-col .needle").Select(needle => needle.GetAttribute("x"))]);
+        Assert.Equal(["50%", "100%"], [.. view.FindAll(".bar-col .needle").Select(needle => needle.GetAttribute("x"))]);
         Assert.Single(view.FindAll("svg.scale"));
     }
 
