@@ -3,6 +3,7 @@ using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Components;
 using Catalogue.Data.Families;
+using Catalogue.Data.Figures;
 using Catalogue.Data.Findings;
 using Catalogue.Data.Makers;
 using Catalogue.Data.Photos;
@@ -12,6 +13,7 @@ using Catalogue.Data.Questions;
 using Catalogue.Data.Queue;
 using Catalogue.Data.Rails;
 using Catalogue.Data.Teardowns;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Npgsql;
@@ -28,13 +30,16 @@ public static class CatalogueServices
     public static IServiceCollection AddCatalogueData(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
+        // The account library shapes its tables by this option, so it belongs to the model, wherever a context is made.
+        services.Configure<IdentityOptions>(options => options.Stores.SchemaVersion = IdentitySchemaVersions.Version3);
         services.AddDbContextFactory<CatalogueContext>((provider, options) => CatalogueDatabase.Configure(options, provider.GetRequiredService<NpgsqlDataSource>()));
         foreach (var type in new[]
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
             typeof(ComponentChanges), typeof(CreateTeardown), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
             typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
-            typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RenditionQuery),
+            typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputePublished),
+            typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
             typeof(Tokens),
         })
