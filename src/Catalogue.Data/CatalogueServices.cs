@@ -3,6 +3,7 @@ using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Components;
 using Catalogue.Data.Families;
+using Catalogue.Data.Figures;
 using Catalogue.Data.Findings;
 using Catalogue.Data.Makers;
 using Catalogue.Data.Photos;
@@ -34,7 +35,8 @@ public static class CatalogueServices
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
             typeof(ComponentChanges), typeof(CreateTeardown), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
             typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
-            typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RenditionQuery),
+            typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputePublished),
+            typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
             typeof(Tokens),
         })

@@ -44,9 +44,10 @@ public sealed class RatingChanges(IDbContextFactory<CatalogueContext> contexts, 
     protected override Task<RatingForm> ReadAsync(Draft draft, Rating record, CancellationToken cancellationToken) => Task.FromResult(new RatingForm
     {
         Kind = record.Kind,
-        Low = record.Low,
+        // An end that equals the value is not given, so that a change of the value alone carries it along.
+        Low = record.Low == record.Nominal ? null : record.Low,
         Nominal = record.Nominal,
-        High = record.High,
+        High = record.High == record.Nominal ? null : record.High,
         Unit = record.Kind.Unit().Code(),
         Condition = record.Condition,
         Evidence = record.Evidence,

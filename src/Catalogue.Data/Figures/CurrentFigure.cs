@@ -49,4 +49,26 @@ public sealed class CurrentFigure
 
     /// <summary>The sum.</summary>
     public required Working Working { get; init; }
+
+    /// <summary>The current figure that equals a published one.</summary>
+    public static CurrentFigure From(TeardownId teardown, Figure figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return new CurrentFigure
+        {
+            RevisionId = figure.RevisionId,
+            TeardownId = teardown,
+            ComponentId = figure.ComponentId,
+            Rule = figure.Rule,
+            RuleVersion = figure.RuleVersion,
+            Low = figure.Low,
+            Nominal = figure.Nominal,
+            High = figure.High,
+            Unit = figure.Unit,
+            Verdict = figure.Verdict,
+            StaticOnly = figure.StaticOnly,
+            Missing = figure.Missing,
+            Working = figure.Working,
+        };
+    }
 }

@@ -60,22 +60,7 @@ public sealed class PublishTeardown(IDbContextFactory<CatalogueContext> contexts
         draft.PublishedAt = now;
         await context.CurrentFigures.Where(row => row.TeardownId == id).ExecuteDeleteAsync(cancellationToken);
         var figures = await context.Figures.AsNoTracking().Where(row => row.RevisionId == draft.Id).ToListAsync(cancellationToken);
-        context.CurrentFigures.AddRange(figures.Select(figure => new CurrentFigure
-        {
-            RevisionId = figure.RevisionId,
-            TeardownId = id,
-            ComponentId = figure.ComponentId,
-            Rule = figure.Rule,
-            RuleVersion = figure.RuleVersion,
-            Low = figure.Low,
-            Nominal = figure.Nominal,
-            High = figure.High,
-            Unit = figure.Unit,
-            Verdict = figure.Verdict,
-            StaticOnly = figure.StaticOnly,
-            Missing = figure.Missing,
-            Working = figure.Working,
-        }));
+        context.CurrentFigures.AddRange(figures.Select(figure => CurrentFigure.From(id, figure)));
         context.Publications.Add(new Publication
         {
             Id = PublicationId.New(),

@@ -1,0 +1,136 @@
+using Catalogue.Data.Components;
+using Catalogue.Data.Photos;
+using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Components.Lists;
+using Catalogue.Domain.Photos;
+using Catalogue.Domain.Teardowns;
+using Catalogue.Media.Photos;
+using Catalogue.Web.Accounts;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Http.Features;
+
+namespace Catalogue.Web.Api;
+
+/// <summary>Photos and component lists, as files. The API and the lab take them through the same code.</summary>
+internal static class UploadEndpoints
+{
+    // A little above the intake's own caps, so that its words are heard and not the server's.
+    private const long PhotoBodyLimit = ImageLimits.DefaultMaxUploadBytes + (1024 * 1024);
+    private const long ListBodyLimit = ComponentList.MaxFileBytes + (1024 * 1024);
+
+    /// <summary>A photo that was added.</summary>
+    /// <param name="Id">The same through all revisions.</param>
+    /// <param name="Width">Width of the upright picture in pixels.</param>
+    /// <param name="Height">Height of the upright picture in pixels.</param>
+    public sealed record PhotoSaved(Guid Id, int Width, int Height);
+
+    /// <summary>What an import did, or would do.</summary>
+    public sealed record ImportReport(
+        int Rows,
+        int Imported,
+        IReadOnlyList<RejectedRow> Rejected,
+        IReadOnlyList<string> Warnings,
+        IReadOnlyList<ImportColumn> Columns,
+        string Encoding,
+        string Delimiter,
+        int Resolved,
+        bool DryRun);
+
+    /// <summary>A column as it was understood.</summary>
+    public sealed record ImportColumn(string Header, ColumnMeaning? Meaning);
+
+    public static void MapUploads(this RouteGroupBuilder api)
+    {
+        var uploads = api.MapGroup("").RequireAuthorization(Policies.WriteToken).WithTags("records");
+        uploads.MapPost("teardowns/{slug}/photos", AddPhotoAsync)
+            .WithMetadata(new RequestSizeLimitAttribute(PhotoBodyLimit))
+            .WithSummary("Adds a photo (JPEG, PNG or WebP, field file) to the draft.")
+            .Accepts<IFormFile>("multipart/form-data")
+            .Produces<PhotoSaved>(StatusCodes.Status201Created);
+        uploads.MapPost("boards/{id:guid}/components/import", ImportAsync)
+            .WithMetadata(new RequestSizeLimitAttribute(ListBodyLimit))
+            .WithSummary("Imports a component list (field file); dry_run=true tells what would happen.")
+            .Accepts<IFormFile>("multipart/form-data")
+            .Produces<ImportReport>();
+    }
+
+    /// <summary>The same for people in the lab: signed in by cookie, with the antiforgery token in a header.</summary>
+    public static void MapLabUploads(this IEndpointRouteBuilder app)
+    {
+        var lab = app.MapGroup("/lab").RequireAuthorization(Policies.Staff).AddEndpointFilter<AntiforgeryHeaderFilter>().ExcludeFromDescription();
+        lab.MapPost("upload/{slug}", AddPhotoAsync).WithMetadata(new RequestSizeLimitAttribute(PhotoBodyLimit));
+        lab.MapPost("import/{id:guid}", ImportAsync).WithMetadata(new RequestSizeLimitAttribute(ListBodyLimit));
+    }
+
+    private static async Task<IResult> AddPhotoAsync(
+        string slug, HttpContext http, TeardownChanges teardowns, PhotoIntake intake, PhotoChanges photos, CancellationToken cancel, [FromQuery] Guid? board = null, [FromQuery] string? subject = null)
+    {
+        if (Domain.Text.SnakeCase.TryParse<PhotoSubject>(subject) is not { } shown)
+        {
+            if (subject is not null)
+                return ApiProblem.Of(StatusCodes.Status400BadRequest, $"subject is one of {string.Join(", ", Domain.Text.SnakeCase.All<PhotoSubject>())}; it was “{subject}”.", "subject");
+            shown = board is null ? PhotoSubject.Product : PhotoSubject.BoardTop;
+        }
+
+        if (await teardowns.FindAsync(slug, cancel) is not { } teardown)
+            return ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no teardown “{slug}”.");
+        if (TooLong(http, PhotoBodyLimit))
+            return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A photo has at most {ImageLimits.DefaultMaxUploadBytes / (1024 * 1024)} MiB.");
+        var upload = await UploadedFile.OpenAsync(http.Request, cancel);
+        if (upload.Problem is { } problem)
+            return problem;
+        switch (await intake.ReceiveAsync(upload.Stream!, cancel))
+        {
+            case PhotoReceipt.Refused refused:
+                return ApiProblem.Of(Status(refused.Reason), refused.Text, "file");
+            case PhotoReceipt.NotChecked notChecked:
+                http.Response.Headers.RetryAfter = "10";
+                return ApiProblem.Of(StatusCodes.Status503ServiceUnavailable, notChecked.Text);
+            case PhotoReceipt.Accepted accepted:
+                var file = new PhotoChanges.TakenIn(accepted.Hash.Text, accepted.Kind.ToString().ToLowerInvariant(), accepted.Bytes, accepted.Width, accepted.Height, upload.FileName);
+                var form = new PhotoForm { BoardId = board, Subject = shown };
+                return (await photos.AddAsync(teardown, file, form, http.User.ToEditor(), cancel))
+                    .ToResult(id => TypedResults.Json(new PhotoSaved(id.Value, accepted.Width, accepted.Height), statusCode: StatusCodes.Status201Created));
+            default:
+                throw new InvalidOperationException("Every receipt is known.");
+        }
+    }
+
+    private static async Task<IResult> ImportAsync(Guid id, HttpContext http, ImportComponents import, CancellationToken cancel, [FromQuery(Name = "dry_run")] bool dryRun = false)
+    {
+        if (TooLong(http, ListBodyLimit))
+            return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A component list has at most {ComponentList.MaxFileBytes / (1024 * 1024)} MiB.");
+        var upload = await UploadedFile.OpenAsync(http.Request, cancel);
+        if (upload.Problem is { } problem)
+            return problem;
+        using var content = new MemoryStream();
+        await upload.Stream!.CopyToAsync(content, cancel);
+        var outcome = await import.RunAsync(BoardId.From(id), content.ToArray(), upload.FileName, dryRun, http.User.ToEditor(), cancel);
+        return outcome.ToResult(report => TypedResults.Ok(new ImportReport(
+            report.Rows,
+            report.Imported,
+            report.Rejected,
+            report.Warnings,
+            [.. report.Columns.Select(column => new ImportColumn(column.Key, column.Meaning))],
+            report.Encoding,
+            report.Delimiter.ToString(),
+            report.Resolved,
+            dryRun)));
+    }
+
+    // Refused before a byte of it is read; a body that does not say its length is cut by the server's limit.
+    private static bool TooLong(HttpContext http, long limit)
+    {
+        if (http.Request.ContentLength is not { } length || length <= limit)
+            return false;
+        http.Response.Headers.Connection = "close";
+        return http.Features.Get<IHttpMaxRequestBodySizeFeature>() is not null;
+    }
+
+    private static int Status(ImageRefusal reason) => reason switch
+    {
+        ImageRefusal.TooManyBytes => StatusCodes.Status413PayloadTooLarge,
+        ImageRefusal.NotAnImage or ImageRefusal.FormatNotAccepted or ImageRefusal.Empty => StatusCodes.Status415UnsupportedMediaType,
+        _ => StatusCodes.Status422UnprocessableEntity,
+    };
+}

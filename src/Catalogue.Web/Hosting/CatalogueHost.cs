@@ -1,0 +1,104 @@
+using System.Globalization;
+using Catalogue.Data;
+using Catalogue.Data.Conversions;
+using Catalogue.Media.Photos;
+using Catalogue.Web.Accounts;
+using Catalogue.Web.Api;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HttpOverrides;
+using Npgsql;
+using Serilog;
+using Serilog.Events;
+
+namespace Catalogue.Web.Hosting;
+
+/// <summary>Builds the site: what it is made of, and the order requests pass through it.</summary>
+public static class CatalogueHost
+{
+    /// <summary>Builds it over a database that is running; nothing is started yet.</summary>
+    public static WebApplication Build(ServeOptions options, NpgsqlDataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, ApplicationName = "catalogue" });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = 2 * 1024 * 1024;
+            if (options.ListensOnAllNetworks)
+                kestrel.ListenAnyIP(options.Port);
+            else if (options.Port == 0)
+                kestrel.Listen(System.Net.IPAddress.Loopback, 0);
+            else
+                kestrel.ListenLocalhost(options.Port);
+        });
+        builder.Host.UseSerilog((_, log) => log
+            .MinimumLevel.Information()
+            .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
+            .MinimumLevel.Override("Microsoft.Hosting.Lifetime", LogEventLevel.Warning)
+            .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture, standardErrorFromLevel: LogEventLevel.Verbose));
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(20));
+
+        AddParts(builder.Services, options, source);
+        var app = builder.Build();
+        app.UseForwardedHeaders();
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseWhen(context => IsApi(context.Request.Path), api => api.UseMiddleware<ProblemMiddleware>());
+        app.UseRouting();
+        app.UseMiddleware<PathsWithoutEndpoint>();
+        app.UseAuthentication();
+        app.UseMiddleware<TokenMustBeValid>();
+        app.UseRateLimiter();
+        app.UseAuthorization();
+        app.UseAntiforgery();
+        app.MapHealth();
+        app.MapMedia();
+        app.MapApi();
+        app.MapLabUploads();
+        app.MapSignIn();
+        return app;
+    }
+
+    /// <summary>True for addresses whose every failure is a problem document.</summary>
+    internal static bool IsApi(PathString path) =>
+        path.StartsWithSegments("/api") || path.StartsWithSegments("/health") || path.StartsWithSegments("/media") || path.StartsWithSegments("/lab/upload") || path.StartsWithSegments("/lab/import");
+
+    private static void AddParts(IServiceCollection services, ServeOptions options, NpgsqlDataSource source)
+    {
+        services.AddSingleton(source);
+        services.AddCatalogueData();
+        services.AddSingleton(_ => new MediaStore(Path.Combine(options.DataFolder, "media")));
+        services.AddSingleton(provider => new ImageWorkerProcess(new ImageWorkerOptions { Command = WorkerCommand() }, provider.GetRequiredService<TimeProvider>()));
+        services.AddSingleton(provider => new PhotoIntake(provider.GetRequiredService<MediaStore>(), provider.GetRequiredService<ImageWorkerProcess>()));
+        services.AddSingleton<RenditionMaker>();
+        services.AddHostedService<QueueWorker>();
+
+        services.AddDataProtection().SetApplicationName("catalogue").PersistKeysToDbContext<CatalogueContext>();
+        services.AddCatalogueSignIn();
+        services.AddProblemDetails();
+        services.AddAntiforgery(antiforgery =>
+        {
+            antiforgery.HeaderName = "RequestVerificationToken";
+            // Uploads are streamed; their form must not be read to look for a token.
+            antiforgery.SuppressReadingTokenFromFormBody = false;
+            antiforgery.Cookie.Name = "catalogue-antiforgery";
+        });
+        services.ConfigureHttpJsonOptions(json =>
+        {
+            StoredJson.Configure(json.SerializerOptions);
+            json.SerializerOptions.UnmappedMemberHandling = System.Text.Json.Serialization.JsonUnmappedMemberHandling.Disallow;
+        });
+        services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
+        services.Configure<ForwardedHeadersOptions>(forwarded => forwarded.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto | ForwardedHeaders.XForwardedHost);
+        services.AddCatalogueRateLimits();
+        services.AddCatalogueOpenApi();
+    }
+
+    // The worker is this very program, run by the same dotnet; tests host it in a program of their own, so the path is not the process's.
+    private static IReadOnlyList<string> WorkerCommand()
+    {
+        var program = Path.Combine(AppContext.BaseDirectory, "catalogue.dll");
+        var dotnet = Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
+        return ["/usr/bin/env", dotnet, program, ImageWorker.Verb];
+    }
+}
