@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Catalogue.Data;
 using Catalogue.Media.Photos;
 using Catalogue.Testing;
@@ -20,8 +19,6 @@ public sealed class PlantedDemo : IAsyncLifetime
 
     public bool WasPlanted { get; private set; }
 
-    public TimeSpan Took { get; private set; }
-
     public async ValueTask InitializeAsync()
     {
         var server = await PostgresTestServer.SharedAsync();
@@ -37,9 +34,7 @@ public sealed class PlantedDemo : IAsyncLifetime
         _services = services.BuildServiceProvider();
         await CatalogueDatabase.MigrateAsync(_services.GetRequiredService<IDbContextFactory<CatalogueContext>>());
 
-        var watch = Stopwatch.StartNew();
         WasPlanted = await DemoCatalogue.PlantAsync(_services, CancellationToken.None);
-        Took = watch.Elapsed;
     }
 
     public async ValueTask DisposeAsync()
