@@ -94,9 +94,6 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
 
     public DbSet<Teardown> Teardowns => Set<Teardown>();
 
-    /// <inheritdoc />
-    protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
-
     protected override void OnModelCreating(ModelBuilder builder)
     {
         base.OnModelCreating(builder);

@@ -36,6 +36,5 @@ public static class CatalogueDatabase
         ArgumentNullException.ThrowIfNull(contexts);
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         await context.Database.MigrateAsync(cancellationToken);
-        await ((NpgsqlConnection)context.Database.GetDbConnection()).ReloadTypesAsync(cancellationToken);
     }
 }

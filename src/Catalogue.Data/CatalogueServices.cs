@@ -13,6 +13,7 @@ using Catalogue.Data.Questions;
 using Catalogue.Data.Queue;
 using Catalogue.Data.Rails;
 using Catalogue.Data.Teardowns;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Npgsql;
@@ -29,6 +30,8 @@ public static class CatalogueServices
     public static IServiceCollection AddCatalogueData(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
+        // The account library shapes its tables by this option, so it belongs to the model, wherever a context is made.
+        services.Configure<IdentityOptions>(options => options.Stores.SchemaVersion = IdentitySchemaVersions.Version3);
         services.AddDbContextFactory<CatalogueContext>((provider, options) => CatalogueDatabase.Configure(options, provider.GetRequiredService<NpgsqlDataSource>()));
         foreach (var type in new[]
         {

@@ -1,15 +1,17 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Design;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Catalogue.Data;
 
-/// <summary>Lets the migration tool make a context without a server.</summary>
+/// <summary>Lets the migration tool make a context without a server, from the same registration as the program's.</summary>
 internal sealed class DesignTimeContext : IDesignTimeDbContextFactory<CatalogueContext>
 {
-    public CatalogueContext CreateDbContext(string[] args)
-    {
-        var options = new DbContextOptionsBuilder<CatalogueContext>();
-        CatalogueDatabase.Configure(options, CatalogueDatabase.OpenDataSource("Host=localhost;Database=catalogue"));
-        return new CatalogueContext(options.Options);
-    }
+    public CatalogueContext CreateDbContext(string[] args) =>
+        new ServiceCollection()
+            .AddSingleton(CatalogueDatabase.OpenDataSource("Host=localhost;Database=catalogue"))
+            .AddCatalogueData()
+            .BuildServiceProvider()
+            .GetRequiredService<IDbContextFactory<CatalogueContext>>()
+            .CreateDbContext();
 }

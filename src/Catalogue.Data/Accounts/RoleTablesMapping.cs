@@ -26,12 +26,5 @@ internal sealed class RoleTablesMapping :
 
     public void Configure(EntityTypeBuilder<IdentityRoleClaim<Guid>> builder) => builder.ToTable("role_claims");
 
-    public void Configure(EntityTypeBuilder<IdentityUserPasskey<Guid>> builder)
-    {
-        builder.ToTable("account_passkeys");
-        builder.HasKey(row => row.CredentialId);
-        builder.Property(row => row.CredentialId).HasMaxLength(1024);
-        builder.OwnsOne(row => row.Data, data => data.ToJson());
-        builder.HasOne<Account>().WithMany().HasForeignKey(row => row.UserId).OnDelete(DeleteBehavior.Cascade);
-    }
+    public void Configure(EntityTypeBuilder<IdentityUserPasskey<Guid>> builder) => builder.ToTable("account_passkeys");
 }

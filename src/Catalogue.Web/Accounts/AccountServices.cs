@@ -14,7 +14,6 @@ internal static class AccountServices
         return services
             .AddIdentityCore<Account>(options =>
             {
-                options.Stores.SchemaVersion = IdentitySchemaVersions.Version3;
                 options.User.AllowedUserNameCharacters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-._";
                 // Length is what counts; made-up rules about signs only lead to notes on monitors.
                 options.Password.RequiredLength = MinPasswordLength;
