@@ -166,7 +166,7 @@ function lath65A() {
   b.qfn("Q1", 404, 382, { w: 78, h: 78, lines: ["GNV-6514", "2329"], size: 13 });
   b.chip("U1", 428, 490, { w: 92, h: 60, pins: 8, lines: ["QRF-226", "A2331"], size: 14 });
   b.transformer("T1", 566, 222, 228, 210, { lines: ["QLA-RM10-65", "26T : 5T", "2330"], size: 15 });
-  b.optocoupler("U2", 566, 528, { lines: ["HCO-17"], size: 10 });
+  b.optocoupler("U2", 566, 528, { lines: ["HCO-24"], size: 10 });
   b.disc("CY1", 566, 612, 26, { lines: ["Y1 222"], size: 11 });
   b.chip("Q2", 734, 160, { w: 72, h: 62, pins: 8, lines: ["YN100", "7R5"], size: 14, leads: 8 });
   b.chip("U3", 842, 150, { w: 52, h: 44, pins: 6, lines: ["SRQ-11"], size: 12 });

@@ -214,7 +214,7 @@ internal static class QuelvaneLath65
                     },
                     new("U1", "flyback controller", FunctionClass.Controller, "QRF-226\nA2331") { PartNumber = "QRF-226", Maker = "Kestrin", Package = "SOIC-8" },
                     new("T1", "flyback transformer", FunctionClass.Transformer, "QLA-RM10-65\n26T : 5T\n2330") { PartNumber = "QLA-RM10-65", Package = "RM10" },
-                    new("U2", "feedback optocoupler", FunctionClass.Optocoupler, "HCO-17") { PartNumber = "HCO-17", Package = "DIP-4" },
+                    new("U2", "feedback optocoupler", FunctionClass.Optocoupler, "HCO-24") { PartNumber = "HCO-24", Package = "DIP-4" },
                     new("CY1", "Y capacitor", FunctionClass.SafetyCapacitor, "Y1 222") { Package = "disc", Value = "2.2 nF Y1", Ratings = [Coded(RatingKind.Capacitance, "2.2 nF")] },
                     new("Q2", "synchronous rectifier", FunctionClass.Switch, "YN100\n7R5")
                     {
