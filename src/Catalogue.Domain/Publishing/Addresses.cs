@@ -61,6 +61,9 @@ public static class Addresses
     /// <summary>A ready-made question with one parameter given.</summary>
     public static string Question(string slug, string parameter, string value) => $"/ask/{slug}?{parameter}={Uri.EscapeDataString(value)}";
 
+    /// <summary>The answer to a ready-made question as JSON or CSV; takes the question's parameters, <c>format</c> and <c>limit</c>.</summary>
+    public static string AnswerData(string slug) => $"/api/v1/questions/{slug}/answer";
+
     /// <summary>Teardowns of one category.</summary>
     public static string Category(string code) => $"/teardowns?category={code}";
 
