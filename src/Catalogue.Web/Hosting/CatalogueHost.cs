@@ -48,6 +48,7 @@ public static class CatalogueHost
         app.UseMiddleware<SecurityHeaders>();
         app.UseWhen(context => IsApi(context.Request.Path), api => api.UseMiddleware<ProblemMiddleware>());
         app.UseRouting();
+        app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UsePublicPageCache());
         app.UseMiddleware<PathsWithoutEndpoint>();
         app.UseAuthentication();
         app.UseMiddleware<TokenMustBeValid>();
