@@ -13,8 +13,17 @@ public static class SiteEndpoints
     {
         var site = endpoints.MapGroup("");
         // No public page takes a form, so none carries a token, and with it a cookie that no shared cache could store.
-        site.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
+        var pages = site.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
+        pages.Finally(ReadOnly);
         return site;
+    }
+
+    // Component pages take GET and POST unless told otherwise; these are for reading, and whoever checks links asks with HEAD.
+    private static void ReadOnly(EndpointBuilder page)
+    {
+        foreach (var methods in page.Metadata.OfType<HttpMethodMetadata>().ToList())
+            page.Metadata.Remove(methods);
+        page.Metadata.Add(new HttpMethodMetadata([HttpMethods.Get, HttpMethods.Head]));
     }
 
     /// <summary>
