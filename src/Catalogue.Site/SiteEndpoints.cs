@@ -13,22 +13,19 @@ namespace Catalogue.Site;
 public static class SiteEndpoints
 {
     /// <summary>Maps every public page. The host maps its static assets first; the stylesheets then get addresses that carry their fingerprint.</summary>
-    public static IEndpointConventionBuilder MapCatalogueSite(this IEndpointRouteBuilder endpoints) =>
+    public static IEndpointConventionBuilder MapCatalogueSite(this IEndpointRouteBuilder endpoints)
+    {
         // No public page takes a form, so none carries a token, and with it a cookie that no shared cache could store.
-<<<<<<< HEAD
-        var pages = site.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
+        var pages = endpoints.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
         pages.Finally(ReadOnly);
-        return site;
+        return pages;
     }
-=======
-        endpoints.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
 
     /// <summary>
     /// Answers public pages from memory. For a branch of the pipeline that holds public pages alone (no API, no lab, no account, no static asset),
     /// before routing and sign-in.
     /// </summary>
     public static IApplicationBuilder UsePublicPageCache(this IApplicationBuilder app) => app.UseMiddleware<PublicPageCache>();
->>>>>>> site
 
     // Component pages take GET and POST unless told otherwise; these are for reading, and whoever checks links asks with HEAD.
     private static void ReadOnly(EndpointBuilder page)
