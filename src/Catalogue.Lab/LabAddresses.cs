@@ -1,0 +1,23 @@
+using Catalogue.Domain.Publishing;
+using Catalogue.Domain.Teardowns;
+
+namespace Catalogue.Lab;
+
+/// <summary>Addresses that only signed-in pages link to; the others are in <see cref="Addresses"/>.</summary>
+public static class LabAddresses
+{
+    /// <summary>Settings of the lab.</summary>
+    public const string Settings = "/lab/settings";
+
+    /// <summary>The facts of a teardown beside its boards.</summary>
+    public static string Facts(string slug) => $"{Addresses.Workbench(slug)}/facts";
+
+    /// <summary>The list of teardowns, searched.</summary>
+    public static string Search(string? words) => string.IsNullOrWhiteSpace(words) ? Addresses.Lab : $"{Addresses.Lab}?q={Uri.EscapeDataString(words.Trim())}";
+
+    /// <summary>Takes one picture, for a board or for the product as a whole.</summary>
+    public static string Upload(string slug, BoardId? board) => board is { } id ? $"/lab/upload/{slug}?board={id}" : $"/lab/upload/{slug}";
+
+    /// <summary>Reads a parts list into a board, or only says what would happen.</summary>
+    public static string Import(BoardId board, bool dryRun) => $"/lab/import/{board}?dry_run={(dryRun ? "true" : "false")}";
+}

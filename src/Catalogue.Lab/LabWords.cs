@@ -1,0 +1,97 @@
+using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Photos;
+using Catalogue.Domain.Products;
+using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Teardowns;
+
+namespace Catalogue.Lab;
+
+/// <summary>The words of the lab for what has codes elsewhere.</summary>
+public static class LabWords
+{
+    /// <summary>How a revision stands, such as <c>draft of revision 2</c>.</summary>
+    public static string Words(this RevisionState state, int number) => state switch
+    {
+        RevisionState.Draft => FormattableString.Invariant($"draft of revision {number}"),
+        RevisionState.InReview => FormattableString.Invariant($"revision {number} in review"),
+        RevisionState.Published => FormattableString.Invariant($"revision {number} published"),
+        RevisionState.Withdrawn => FormattableString.Invariant($"revision {number} withdrawn"),
+        _ => FormattableString.Invariant($"revision {number} superseded"),
+    };
+
+    /// <summary>The running number of a teardown, such as <c>T-041</c>.</summary>
+    public static string Number(int number) => FormattableString.Invariant($"T-{number:000}");
+
+    /// <summary>How many of a part work together: <c>single</c>, <c>4 in parallel</c>, <c>2 in series of 3 in parallel</c>.</summary>
+    public static string Arrangement(int parallel, int series) => (parallel, series) switch
+    {
+        (1, 1) => "single",
+        (_, 1) => FormattableString.Invariant($"{parallel} in parallel"),
+        (1, _) => FormattableString.Invariant($"{series} in series"),
+        _ => FormattableString.Invariant($"{series} in series of {parallel} in parallel"),
+    };
+
+    /// <summary>The code that face.css draws the evidence mark by.</summary>
+    public static string MarkCode(this Evidence evidence) => evidence is Evidence.ReadOnPart ? "read" : evidence.Word();
+
+    /// <summary>What a photo shows.</summary>
+    public static string Word(this PhotoSubject subject) => subject switch
+    {
+        PhotoSubject.Product => "the product from outside",
+        PhotoSubject.BoardTop => "a board, top",
+        PhotoSubject.BoardBottom => "a board, bottom",
+        PhotoSubject.Detail => "a detail",
+        _ => "a step of taking apart",
+    };
+
+    /// <summary>What a photo shows, in a word for under its small picture.</summary>
+    public static string Brief(this PhotoSubject subject) => subject switch
+    {
+        PhotoSubject.Product => "outside",
+        PhotoSubject.BoardTop => "top",
+        PhotoSubject.BoardBottom => "bottom",
+        PhotoSubject.Detail => "detail",
+        _ => "step",
+    };
+
+    /// <summary>Which way power flows.</summary>
+    public static string Word(this PortDirection direction) => direction switch
+    {
+        PortDirection.Output => "output",
+        PortDirection.Input => "input",
+        _ => "input and output",
+    };
+
+    /// <summary>Where a claim is made.</summary>
+    public static string Word(this ClaimPlace place) => place switch
+    {
+        ClaimPlace.Label => "label",
+        ClaimPlace.Box => "box",
+        ClaimPlace.Manual => "manual",
+        _ => "web page",
+    };
+
+    /// <summary>How the sample was obtained.</summary>
+    public static string Word(this SampleSource source) => source switch
+    {
+        SampleSource.NotStated => "not stated",
+        SampleSource.Bought => "bought",
+        SampleSource.Lent => "lent",
+        _ => "sponsored",
+    };
+
+    /// <summary>What a component is called in a sentence: its designators, its role, its class or its place in the list.</summary>
+    public static string NameOf(BoardComponent component) =>
+        component.Designators ?? component.Role ?? component.FunctionClass?.Word() ?? component.PartNumber ?? FormattableString.Invariant($"row {component.Position + 1}");
+
+    /// <summary>Why a change was not made, or null when it was.</summary>
+    public static string? Problem<T>(this ChangeOutcome<T> outcome) => outcome switch
+    {
+        ChangeOutcome<T>.Done => null,
+        ChangeOutcome<T>.NotFound x => x.Reason,
+        ChangeOutcome<T>.Refused x => x.Reason,
+        ChangeOutcome<T>.Stale x => x.Reason,
+        _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
+    };
+}
