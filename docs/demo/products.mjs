@@ -96,7 +96,7 @@ function tor600Cells() {
   b.push(box(770, 110, 190, 470, 26, { fill: paper, width: 4 }), path("M770 152h190M770 546h190", { width: 2 }), box(830, 92, 70, 20, 5, { fill: shade }));
   for (const [i, line] of ["PLK-32L45", "3.2V 4.5Ah"].entries()) b.push(`<g transform="rotate(-90 ${848 + i * 44} 348)">${text(848 + i * 44, 356, line, { size: i ? 30 : 36, weight: 700 })}</g>`);
   b.push(text(865, 620, "one cell, its sleeve", { size: 16, fill: thin }));
-  return { name: "tor600-cells", width: W, height: H, svg: svg(W, H, "Line drawing of the 32 cells of the Ferrowick Tor 600 and of the print on one sleeve", b), anchors: { BT1: place(W, H, 865, 345, 190, 470, "PLK-32L45\n3.2V 4.5Ah") } };
+  return { name: "tor600-cells", width: W, height: H, svg: svg(W, H, "Line drawing of the 32 cells of the Ferrowick Tor 600 and of the print on one sleeve", b), anchors: { BT1: { ...place(W, H, 865, 345, 190, 470, "PLK-32L45\n3.2V 4.5Ah"), pin_x: +(940 / W).toFixed(4), pin_y: +(172 / H).toFixed(4) } } };
 }
 
 export const products = [tor600(), tor600Cells(), drover1000(), lath65()];

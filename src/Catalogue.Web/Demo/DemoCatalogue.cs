@@ -8,6 +8,9 @@ namespace Catalogue.Web.Demo;
 /// <summary>The demo catalogue: an invented lab with invented products, planted into an empty catalogue only.</summary>
 public static class DemoCatalogue
 {
+    // Of several nodes that start at once on an empty database one plants; the others wait for it and find teardowns.
+    private const long PlantingLock = 7_341_003;
+
     internal static IReadOnlyList<DemoTeardown> Teardowns => [SorvaneDrover1000.Data, QuelvaneLath65.Data, FerrowickTor600.Data];
 
     /// <summary>Plants the demo, unless the catalogue holds a teardown already. Renditions of the pictures are left to the queue.</summary>
@@ -17,11 +20,11 @@ public static class DemoCatalogue
     /// <exception cref="InvalidOperationException">A change was refused; the text says which and why.</exception>
     public static async Task<bool> PlantAsync(IServiceProvider services, CancellationToken cancellationToken)
     {
-        await using (var context = await services.GetRequiredService<IDbContextFactory<CatalogueContext>>().CreateDbContextAsync(cancellationToken))
-        {
-            if (await context.Teardowns.AnyAsync(cancellationToken))
-                return false;
-        }
+        await using var context = await services.GetRequiredService<IDbContextFactory<CatalogueContext>>().CreateDbContextAsync(cancellationToken);
+        await using var transaction = await context.Database.BeginTransactionAsync(cancellationToken);
+        await context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({PlantingLock})", cancellationToken);
+        if (await context.Teardowns.AnyAsync(cancellationToken))
+            return false;
 
         await NameLabAsync(services, cancellationToken);
         var builders = Teardowns.Select(teardown => new DemoBuilder(services, teardown)).ToList();

@@ -70,17 +70,6 @@ public sealed partial class SignInTests(SiteFixture site) : IClassFixture<SiteFi
         await Requests.ReadAsync(without, HttpStatusCode.BadRequest);
     }
 
-    [Fact]
-    public async Task SignIn_TriedThirtyTimesAMinute_IsSlowedDown()
-    {
-        using var person = site.Client(null);
-        var codes = new List<HttpStatusCode>();
-        for (var i = 0; i < 60 && !codes.Contains(HttpStatusCode.TooManyRequests); i++)
-            codes.Add((await person.GetAsync("/sign-in/once?code=guess")).StatusCode);
-
-        Assert.Contains(HttpStatusCode.TooManyRequests, codes);
-    }
-
     private async Task<string> OpenAsync(string name, string role) =>
         Assert.IsType<OpenAccount.Outcome.Opened>(await site.Services.GetRequiredService<OpenAccount>().RunAsync(name, null, role)).Code;
 

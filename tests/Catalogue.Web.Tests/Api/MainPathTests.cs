@@ -69,7 +69,7 @@ public sealed class MainPathTests(SiteFixture site) : IClassFixture<SiteFixture>
         await RenditionsAppearAsync(page.Items("photos").Single());
         var csv = await site.Anonymous.GetStringAsync($"/api/v1/teardowns/{slug}/components.csv");
         Assert.StartsWith("board,board_name,number,", csv, StringComparison.Ordinal);
-        Assert.Contains("35 A (read on part)", csv, StringComparison.Ordinal);
+        Assert.Contains("35\u00A0A (read on part)", csv, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class DependencyTests
     public void DataAndMedia_NeverSeeEachOther()
     {
         Assert.Contains("Catalogue.Domain", References(Data));
-        Assert.Contains("Catalogue.Domain", References(Media));
+        Assert.Contains("SixLabors.ImageSharp", References(Media));
         Assert.DoesNotContain("Catalogue.Media", References(Data));
         Assert.DoesNotContain("Catalogue.Data", References(Media));
     }

@@ -70,7 +70,7 @@ public sealed class NameTests
     }
 
     private static List<Type> Types() =>
-        [.. Own.SelectMany(assembly => assembly.GetTypes()).Where(type => type.Namespace?.StartsWith("Catalogue.", StringComparison.Ordinal) == true && !type.Name.Contains('<', StringComparison.Ordinal) && !type.IsNested && !type.Namespace.EndsWith(".Migrations", StringComparison.Ordinal))];
+        [.. Own.SelectMany(assembly => assembly.GetTypes()).Where(type => type.Namespace?.StartsWith("Catalogue.", StringComparison.Ordinal) == true && !type.Name.Contains('<', StringComparison.Ordinal) && !type.IsNested && type.Name != "_Imports" && !type.Namespace.EndsWith(".Migrations", StringComparison.Ordinal))];
 
     private static string Root()
     {

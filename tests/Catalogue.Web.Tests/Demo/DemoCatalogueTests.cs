@@ -10,7 +10,6 @@ using Catalogue.Domain.Questions;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Web.Demo;
 using Microsoft.Extensions.DependencyInjection;
-using Xunit;
 
 namespace Catalogue.Web.Tests.Demo;
 

@@ -4,7 +4,6 @@ using Catalogue.Testing;
 using Catalogue.Web.Demo;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using Xunit;
 
 namespace Catalogue.Web.Tests.Demo;
 
