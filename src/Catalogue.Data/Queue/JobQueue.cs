@@ -66,7 +66,7 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
     public async Task<bool> IsReadyAsync(CancellationToken cancellationToken = default)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        await context.Jobs.AsNoTracking().Take(1).CountAsync(cancellationToken);
+        await context.Jobs.AnyAsync(cancellationToken);
         return true;
     }
 }

@@ -1,7 +1,10 @@
 using Catalogue.Data.Accounts;
 using Catalogue.Data.Figures;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Npgsql;
 
 namespace Catalogue.Data.Teardowns;
@@ -45,8 +48,12 @@ public sealed class DraftEditing(IDbContextFactory<CatalogueContext> contexts, T
             }
 
             context.AuditEntries.Add(new AuditEntry { At = clock.GetUtcNow(), Who = who.Name, Action = action, TeardownId = id });
+            var movesFigures = context.ChangeTracker.Entries().Any(MovesFigures);
             await context.SaveChangesAsync(cancellationToken);
-            await RecomputeFigures.RunAsync(context, draft.Revision.Id, cancellationToken);
+            if (movesFigures)
+                await RecomputeFigures.RunAsync(context, draft.Revision.Id, cancellationToken);
+            // References between content rows are checked at commit; asked for here, a wrong one is refused like any other.
+            await context.Database.ExecuteSqlAsync($"set constraints all immediate", cancellationToken);
             await transaction.CommitAsync(cancellationToken);
             return outcome;
         }
@@ -74,6 +81,11 @@ public sealed class DraftEditing(IDbContextFactory<CatalogueContext> contexts, T
         var opened = await OpenDraft.FromAsync(context, published, revisions[0].Number + 1, clock.GetUtcNow(), cancellationToken);
         return new Draft(context, teardown, opened, published.Id);
     }
+
+    // What figures are computed from; a board takes its components with it when it goes.
+    private static bool MovesFigures(EntityEntry entry) =>
+        entry.State is not EntityState.Unchanged
+        && (entry.Entity is BoardComponent or Rating or Rail or RailQuantity || (entry.Entity is Board && entry.State is EntityState.Deleted));
 
     // A reference to a row that is not in this draft, or a name that is taken: the caller's to mend. Anything else is ours.
     private static Refusal? Explain(PostgresException exception) => exception.SqlState switch

@@ -24,6 +24,7 @@ internal static class FindTeardown
         var found = await context.Set<TRecord>().AsNoTracking()
             .Where(HasId<TRecord, TId>(id))
             .Join(context.Revisions, row => row.RevisionId, revision => revision.Id, (_, revision) => revision.TeardownId)
+            .OrderBy(teardown => teardown)
             .Take(1)
             .ToListAsync(cancellationToken);
         return found.Count > 0 ? found[0] : null;

@@ -28,6 +28,12 @@ public static class Addresses
     /// <summary>How the bench works and what figures mean.</summary>
     public const string About = "/about";
 
+    /// <summary>The part of the page about the bench that explains figures and verdicts.</summary>
+    public const string AboutFigures = About + "#figures";
+
+    /// <summary>The description of the API, for people who write scripts and for their tools.</summary>
+    public const string ApiDocument = "/api/v1/openapi.json";
+
     /// <summary>The lab's first page.</summary>
     public const string Lab = "/lab";
 
@@ -54,6 +60,9 @@ public static class Addresses
 
     /// <summary>A ready-made question with one parameter given.</summary>
     public static string Question(string slug, string parameter, string value) => $"/ask/{slug}?{parameter}={Uri.EscapeDataString(value)}";
+
+    /// <summary>The answer to a ready-made question as JSON or CSV; takes the question's parameters, <c>format</c> and <c>limit</c>.</summary>
+    public static string AnswerData(string slug) => $"/api/v1/questions/{slug}/answer";
 
     /// <summary>Teardowns of one category.</summary>
     public static string Category(string code) => $"/teardowns?category={code}";

@@ -1,7 +1,9 @@
 using System.Globalization;
 using Catalogue.Data;
 using Catalogue.Data.Conversions;
+using Catalogue.Lab;
 using Catalogue.Media.Photos;
+using Catalogue.Site;
 using Catalogue.Web.Accounts;
 using Catalogue.Web.Api;
 using Microsoft.AspNetCore.DataProtection;
@@ -57,6 +59,9 @@ public static class CatalogueHost
         app.MapApi();
         app.MapLabUploads();
         app.MapSignIn();
+        app.MapStaticAssets().AllowAnonymous();
+        app.MapCatalogueSite().AllowAnonymous();
+        app.MapCatalogueLab();
         return app;
     }
 
@@ -76,6 +81,8 @@ public static class CatalogueHost
 
         services.AddDataProtection().SetApplicationName("catalogue").PersistKeysToDbContext<CatalogueContext>();
         services.AddCatalogueSignIn();
+        services.AddCatalogueSite();
+        services.AddCatalogueLab();
         services.AddProblemDetails();
         services.AddAntiforgery(antiforgery =>
         {

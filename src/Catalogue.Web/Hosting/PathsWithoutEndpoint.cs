@@ -1,3 +1,5 @@
+using Catalogue.Site;
+
 namespace Catalogue.Web.Hosting;
 
 /// <summary>
@@ -11,9 +13,11 @@ internal sealed class PathsWithoutEndpoint(RequestDelegate next)
     {
         switch (context.GetEndpoint())
         {
-            case null:
+            case null when CatalogueHost.IsApi(context.Request.Path) || !(HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method)):
                 context.Response.StatusCode = StatusCodes.Status404NotFound;
                 return Task.CompletedTask;
+            case null:
+                return SiteEndpoints.WriteNotFoundAsync(context);
             // The router's own endpoints for 405 and 415 carry no route.
             case { RequestDelegate: { } refuse } endpoint when endpoint is not RouteEndpoint:
                 return refuse(context);

@@ -14,15 +14,22 @@ internal sealed class SecurityHeaders(RequestDelegate next)
 
     public Task InvokeAsync(HttpContext context)
     {
+        // At the last moment, since a failing answer begins by clearing what was set before.
+        context.Response.OnStarting(static state => Set((HttpContext)state), context);
+        return next(context);
+    }
+
+    private static Task Set(HttpContext context)
+    {
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments(Addresses.Lab) ? Lab : Strict;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "strict-origin-when-cross-origin";
-        headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), interest-cohort=()";
+        headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = context.Request.Path.StartsWithSegments("/media") ? "cross-origin" : "same-origin";
         if (context.Request.IsHttps)
             headers.StrictTransportSecurity = "max-age=31536000";
-        return next(context);
+        return Task.CompletedTask;
     }
 }

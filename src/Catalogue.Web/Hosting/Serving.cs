@@ -2,6 +2,7 @@ using System.Net.Sockets;
 using Catalogue.Data;
 using Catalogue.Data.Accounts;
 using Catalogue.Web.Accounts;
+using Catalogue.Web.Demo;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
@@ -25,7 +26,7 @@ public static class Serving
                 return 1;
             await using var source = CatalogueDatabase.OpenDataSource(database.ConnectionString);
             await using var site = CatalogueHost.Build(options, source);
-            await PrepareAsync(site.Services, stop);
+            await PrepareAsync(site.Services, options, output, stop);
             await site.StartAsync(stop);
             var address = site.Urls.First();
             await output.WriteLineAsync($"The catalogue is at {address}");
@@ -51,11 +52,18 @@ public static class Serving
         }
     }
 
-    private static async Task PrepareAsync(IServiceProvider services, CancellationToken stop)
+    private static async Task PrepareAsync(IServiceProvider services, ServeOptions options, TextWriter output, CancellationToken stop)
     {
         var contexts = services.GetRequiredService<IDbContextFactory<CatalogueContext>>();
         await CatalogueDatabase.MigrateAsync(contexts, stop);
         await services.GetRequiredService<OpenAccount>().PrepareRolesAsync(stop);
+        if (options.Demo is DemoChoice.Never)
+            return;
+        var planted = await DemoCatalogue.PlantAsync(services, stop);
+        if (planted)
+            await output.WriteLineAsync("The demo teardowns were planted (--no-demo leaves them out).");
+        else if (options.Demo is DemoChoice.Asked)
+            await output.WriteLineAsync("The catalogue has teardowns already; the demo is not planted.");
     }
 
     // Until somebody has signed in for the first time, each start prints a fresh link; it never needs a password sent anywhere.

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using Catalogue.Data.LocalPostgres;
-using Xunit;
 
 namespace Catalogue.Data.Tests.LocalPostgres;
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Runtime.Versioning;
 using Catalogue.Data.LocalPostgres;
 using Npgsql;
-using Xunit;
 
 namespace Catalogue.Data.Tests.LocalPostgres;
 

@@ -1,6 +1,5 @@
 using Catalogue.Testing;
 using Npgsql;
-using Xunit;
 
 namespace Catalogue.Data.Tests.LocalPostgres;
 

@@ -2,7 +2,6 @@ using System.Text;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Tests.Samples;
 using CsCheck;
-using Xunit;
 
 namespace Catalogue.Domain.Tests.Families;
 

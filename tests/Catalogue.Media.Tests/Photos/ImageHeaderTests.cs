@@ -1,6 +1,5 @@
 using System.Text;
 using Catalogue.Media.Photos;
-using Xunit;
 
 namespace Catalogue.Media.Tests.Photos;
 

@@ -4,7 +4,6 @@ using Catalogue.Media.Photos;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Formats.Png;
 using SixLabors.ImageSharp.PixelFormats;
-using Xunit;
 
 namespace Catalogue.Media.Tests.Photos;
 

@@ -1,5 +1,4 @@
 using Catalogue.Media.Photos;
-using Xunit;
 
 namespace Catalogue.Media.Tests.Photos;
 

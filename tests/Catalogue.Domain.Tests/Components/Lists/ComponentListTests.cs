@@ -2,7 +2,6 @@ using System.Text;
 using Catalogue.Domain.Components.Lists;
 using Catalogue.Domain.Tests.Samples;
 using CsCheck;
-using Xunit;
 
 namespace Catalogue.Domain.Tests.Components.Lists;
 

@@ -1,7 +1,6 @@
 using Catalogue.Domain.Components.Lists;
 using Catalogue.Domain.Tests.Samples;
 using CsCheck;
-using Xunit;
 
 namespace Catalogue.Domain.Tests.Components.Lists;
 
