@@ -37,10 +37,10 @@ public static class CatalogueServices
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
             typeof(ComponentChanges), typeof(CreateTeardown), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
-            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
+            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingsQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputePublished),
             typeof(RenditionQuery),
-            typeof(RenditionStore), typeof(SettingsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
+            typeof(RenditionStore), typeof(SettingsQuery), typeof(SiteCountsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
             typeof(Tokens),
         })
         {

@@ -67,6 +67,32 @@ public static class Addresses
     /// <summary>Teardowns of one category.</summary>
     public static string Category(string code) => $"/teardowns?category={code}";
 
+    /// <summary>Published teardowns that match; each part may be null.</summary>
+    /// <param name="category">The code of a category.</param>
+    /// <param name="search">Words to look for.</param>
+    /// <param name="after">The mark of the last row seen.</param>
+    public static string TeardownList(string? category, string? search, string? after) =>
+        Teardowns + Query(("category", category), ("search", search), ("after", after));
+
+    /// <summary>Part families that match; each part may be null.</summary>
+    /// <param name="search">A piece of a number.</param>
+    /// <param name="after">The mark of the last row seen.</param>
+    public static string FamilyList(string? search, string? after) => Families + Query(("search", search), ("after", after));
+
+    /// <summary>Makers that match; each part may be null.</summary>
+    /// <param name="search">A piece of a name.</param>
+    /// <param name="after">The mark of the last row seen.</param>
+    public static string MakerList(string? search, string? after) => Makers + Query(("search", search), ("after", after));
+
+    /// <summary>A maker's page, from a place in its list of teardowns on.</summary>
+    public static string Maker(string slug, string after) => Maker(slug) + Query(("after", after));
+
+    /// <summary>Search for something.</summary>
+    public static string SearchFor(string words) => Search + Query(("q", words));
+
+    /// <summary>The row of a component on its teardown's page.</summary>
+    public static string Component(string teardown, ComponentId component) => $"{Teardown(teardown)}#{ComponentAnchor(component)}";
+
     /// <summary>A rendition of a picture.</summary>
     /// <param name="sha256">The original's SHA-256.</param>
     /// <param name="widthPixels">One of <see cref="RenditionWidths.For"/>.</param>
@@ -92,4 +118,16 @@ public static class Addresses
 
     /// <summary>The place of a photo on its teardown's page.</summary>
     public static string PhotoAnchor(PhotoId photo) => $"photo-{photo}";
+
+    private static string Query(params ReadOnlySpan<(string Name, string? Value)> parts)
+    {
+        var query = "";
+        foreach (var (name, value) in parts)
+        {
+            if (!string.IsNullOrEmpty(value))
+                query += $"{(query.Length == 0 ? '?' : '&')}{name}={Uri.EscapeDataString(value)}";
+        }
+
+        return query;
+    }
 }

@@ -39,6 +39,8 @@ public static class CatalogueHost
             .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
             // A failed command is told by whoever ran it; the very first look for migrations always fails.
             .MinimumLevel.Override("Microsoft.EntityFrameworkCore.Database.Command", LogEventLevel.Fatal)
+            // Strangers with wrong tokens are told so; they need no line each.
+            .MinimumLevel.Override("Catalogue.Web.Accounts.TokenAuthentication", LogEventLevel.Warning)
             .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture, standardErrorFromLevel: LogEventLevel.Verbose));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(20));
 
@@ -47,6 +49,7 @@ public static class CatalogueHost
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
         app.UseWhen(context => IsApi(context.Request.Path), api => api.UseMiddleware<ProblemMiddleware>());
+        app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UseMiddleware<FaultPages>());
         app.UseRouting();
         app.UseMiddleware<PathsWithoutEndpoint>();
         app.UseAuthentication();
