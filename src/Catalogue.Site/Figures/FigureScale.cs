@@ -1,5 +1,4 @@
 using System.Globalization;
-using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Site.Figures;
 
@@ -12,7 +11,7 @@ namespace Catalogue.Site.Figures;
 public sealed record FigureScale(double From, double To, double Step, double? Line, bool MoreIsBetter)
 {
     private static readonly (double From, double To, double Step)[] Choices =
-        [(0.4, 2, 0.2), (0.4, 2.8, 0.4), (0, 2, 0.25), (0, 3, 0.5), (0, 4, 0.5), (0, 6, 1), (0, 10, 2)];
+        [(0.4, 2, 0.2), (0.4, 2.8, 0.4), (0.4, 3.6, 0.4), (0, 2, 0.2), (0, 3, 0.5), (0, 4, 0.5), (0, 6, 1), (0, 10, 2)];
 
     /// <summary>The first scale that holds all values, else the widest: what lies beyond it is drawn as an arrow.</summary>
     public static FigureScale For(IEnumerable<double?> values, FigureWords words)
@@ -35,6 +34,6 @@ public sealed record FigureScale(double From, double To, double Step, double? Li
     /// <summary>A percentage as SVG writes it.</summary>
     public static string Written(double percent) => percent.ToString("0.##", CultureInfo.InvariantCulture) + "%";
 
-    /// <summary>A graduation's label.</summary>
-    public static string Label(double graduation) => QuantityText.Number(graduation, 3);
+    /// <summary>A graduation's label, with as many decimals as its neighbours.</summary>
+    public string Label(double graduation) => graduation.ToString(Step % 1 == 0 ? "0" : "0.0", CultureInfo.InvariantCulture);
 }

@@ -2,7 +2,6 @@ using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Teardowns;
 using CsCheck;
-using Xunit;
 
 namespace Catalogue.Domain.Tests.Callouts;
 

@@ -3,7 +3,6 @@ using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
 using CsCheck;
-using Xunit;
 
 namespace Catalogue.Domain.Tests.Figures;
 

@@ -5,7 +5,6 @@ using Catalogue.Domain.Figures;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Site.Callouts;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Callouts;
 

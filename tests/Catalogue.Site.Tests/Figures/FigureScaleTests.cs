@@ -1,5 +1,4 @@
 using Catalogue.Site.Figures;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Figures;
 

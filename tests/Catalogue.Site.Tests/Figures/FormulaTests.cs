@@ -1,6 +1,5 @@
 using Bunit;
 using Catalogue.Site.Figures;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Figures;
 

@@ -1,7 +1,6 @@
 using Bunit;
 using Catalogue.Domain.Figures;
 using Catalogue.Site.Figures;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Figures;
 

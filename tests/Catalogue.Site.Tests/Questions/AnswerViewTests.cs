@@ -7,7 +7,6 @@ using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Questions;
 using Catalogue.Site.Questions;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Questions;
 
@@ -41,7 +40,7 @@ public sealed class AnswerViewTests : BunitContext
     public void Answer_OneScale_HoldsAllRows()
     {
         var view = View(new Answer(Ranked, [Fuse(10), Fuse(20)], NotRanked.Nothing, null, 2));
-        Assert.Equal(["50%", "100%"], [.. view.FindAll(".bar-col .needle").Select(needle => needle.GetAttribute("x"))]);
+        Assert.Equal(["34.38%", "81.25%"], [.. view.FindAll(".bar-col .needle").Select(needle => needle.GetAttribute("x"))]);
         Assert.Single(view.FindAll("svg.scale"));
     }
 

@@ -5,7 +5,6 @@ using Catalogue.Domain.Figures;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Site.Teardowns;
-using Xunit;
 
 namespace Catalogue.Site.Tests.Teardowns;
 
