@@ -4,13 +4,17 @@ using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Teardowns;
+using Catalogue.Site.Markdown;
 using Catalogue.Site.Teardowns;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Catalogue.Site.Tests.Teardowns;
 
 public sealed class TeardownBodyTests : BunitContext
 {
     private readonly SampleTeardown _sample = new();
+
+    public TeardownBodyTests() => Services.AddSingleton<SafeMarkdown>();
 
     [Fact]
     public void Body_Whole_HasNoStyleAttributeAndNoScript()
