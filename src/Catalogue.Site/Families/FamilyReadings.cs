@@ -3,7 +3,7 @@ using Catalogue.Data.Families;
 namespace Catalogue.Site.Families;
 
 /// <summary>What was read on the parts of one family, letter for letter.</summary>
-internal static class FamilyReadings
+public static class FamilyReadings
 {
     /// <summary>One text as read.</summary>
     /// <param name="Text">The text, or null where nothing could be read.</param>

@@ -4,7 +4,7 @@ using Catalogue.Site.Layout;
 namespace Catalogue.Site.Search;
 
 /// <summary>Says in words why something was found.</summary>
-internal static class SearchReasons
+public static class SearchReasons
 {
     /// <summary>Where the words of a search stand in a teardown, such as <c>“tor” in the product's name, “600” in the model</c>.</summary>
     public static string? For(string search, TeardownListItem item)
