@@ -90,8 +90,17 @@ public static class LabWords
     {
         ChangeOutcome<T>.Done => null,
         ChangeOutcome<T>.NotFound x => x.Reason,
+        ChangeOutcome<T>.Refused { Field: { } field } x => InWords(x.Reason, field),
         ChangeOutcome<T>.Refused x => x.Reason,
         ChangeOutcome<T>.Stale x => x.Reason,
         _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
     };
+
+    // Reasons name a field by its code, as the interface for scripts does; on a page its label stands beside it.
+    private static string InWords(string reason, string field)
+    {
+        var words = field[(field.LastIndexOf('.') + 1)..].Replace('_', ' ');
+        var text = reason.Replace(field, words, StringComparison.Ordinal);
+        return char.ToUpperInvariant(text[0]) + text[1..];
+    }
 }

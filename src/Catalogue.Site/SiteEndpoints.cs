@@ -13,15 +13,27 @@ namespace Catalogue.Site;
 public static class SiteEndpoints
 {
     /// <summary>Maps every public page. The host maps its static assets first; the stylesheets then get addresses that carry their fingerprint.</summary>
-    public static IEndpointConventionBuilder MapCatalogueSite(this IEndpointRouteBuilder endpoints) =>
+    public static IEndpointConventionBuilder MapCatalogueSite(this IEndpointRouteBuilder endpoints)
+    {
         // No public page takes a form, so none carries a token, and with it a cookie that no shared cache could store.
-        endpoints.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
+        var pages = endpoints.MapRazorComponents<SiteRoot>().WithStaticAssets().DisableAntiforgery();
+        pages.Finally(ReadOnly);
+        return pages;
+    }
 
     /// <summary>
-    /// Answers public pages from memory. For a branch of the pipeline that holds public pages alone (no API, no lab, no account, no static asset),
-    /// before routing and sign-in.
+    /// Answers public pages from memory. It stands after routing, which tells it what a public page is, and before sign-in, which has no part in one;
+    /// addresses whose failures are not pages (the API) are kept out of it by the host.
     /// </summary>
     public static IApplicationBuilder UsePublicPageCache(this IApplicationBuilder app) => app.UseMiddleware<PublicPageCache>();
+
+    // Component pages take GET and POST unless told otherwise; these are for reading, and whoever checks links asks with HEAD.
+    private static void ReadOnly(EndpointBuilder page)
+    {
+        foreach (var methods in page.Metadata.OfType<HttpMethodMetadata>().ToList())
+            page.Metadata.Remove(methods);
+        page.Metadata.Add(new HttpMethodMetadata([HttpMethods.Get, HttpMethods.Head]));
+    }
 
     /// <summary>
     /// Answers an address that nothing else answers with a page that says so. Not an endpoint of its own: one that takes every address would also

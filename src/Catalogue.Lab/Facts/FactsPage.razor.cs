@@ -67,7 +67,7 @@ public sealed partial class FactsPage : IAsyncDisposable
     {
         if (firstRender)
             _module = await Script.InvokeAsync<IJSObjectReference>("import", WorkbenchPage.Module);
-        if (_module is not null && _record is not null && _script is null)
+        if (_module is not null && _facts is not null && _script is null)
         {
             _self = DotNetObjectReference.Create(this);
             _script = await _module.InvokeAsync<IJSObjectReference>("startUploads", _root, _self, Request.FormToken);
@@ -113,6 +113,7 @@ public sealed partial class FactsPage : IAsyncDisposable
         await ReadAsync();
         _isStale = false;
         _facts = _record is { } record ? EditedFacts.Of(record.Revision) : null;
+        StateHasChanged();
     }
 
     private async Task SaveAsync()

@@ -14,7 +14,7 @@ internal static class SignInSetup
 
     public static void AddCatalogueSignIn(this IServiceCollection services)
     {
-        services.AddCatalogueAccounts().AddSignInManager().AddClaimsPrincipalFactory<AccountClaims>();
+        services.AddCatalogueAccounts().AddSignInManager().AddDefaultTokenProviders().AddClaimsPrincipalFactory<AccountClaims>();
         services.AddHttpContextAccessor();
         services.AddAuthentication(options =>
             {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Catalogue.Data;
 using Catalogue.Data.Conversions;
+using Catalogue.Domain.Publishing;
 using Catalogue.Lab;
 using Catalogue.Media.Photos;
 using Catalogue.Site;
@@ -39,6 +40,8 @@ public static class CatalogueHost
             .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
             // A failed command is told by whoever ran it; the very first look for migrations always fails.
             .MinimumLevel.Override("Microsoft.EntityFrameworkCore.Database.Command", LogEventLevel.Fatal)
+            // Strangers with wrong tokens are told so; they need no line each.
+            .MinimumLevel.Override("Catalogue.Web.Accounts.TokenAuthentication", LogEventLevel.Warning)
             .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture, standardErrorFromLevel: LogEventLevel.Verbose));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(20));
 
@@ -47,7 +50,11 @@ public static class CatalogueHost
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
         app.UseWhen(context => IsApi(context.Request.Path), api => api.UseMiddleware<ProblemMiddleware>());
+        app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UseMiddleware<FaultPages>());
+        app.UseWhen(context => IsPublicPage(context.Request.Path) || context.Request.Path.StartsWithSegments(ApiEndpoints.Prefix), compressed => compressed.UseResponseCompression());
+        app.UseWhen(context => IsPublicPage(context.Request.Path), pages => pages.UsePublicPageCache());
         app.UseRouting();
+        app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UsePublicPageCache());
         app.UseMiddleware<PathsWithoutEndpoint>();
         app.UseAuthentication();
         app.UseMiddleware<TokenMustBeValid>();
@@ -69,6 +76,13 @@ public static class CatalogueHost
     internal static bool IsApi(PathString path) =>
         path.StartsWithSegments("/api") || path.StartsWithSegments("/health") || path.StartsWithSegments("/media") || path.StartsWithSegments("/lab/upload") || path.StartsWithSegments("/lab/import");
 
+    // Whatever is no file and belongs to none of the signed-in or machine-read zones.
+    private static bool IsPublicPage(PathString path) =>
+        !IsApi(path)
+        && !path.StartsWithSegments(Addresses.Lab) && !path.StartsWithSegments("/account") && !path.StartsWithSegments("/admin") && !path.StartsWithSegments(Addresses.SignIn)
+        && !path.StartsWithSegments("/_blazor") && !path.StartsWithSegments("/_framework") && !path.StartsWithSegments("/_content")
+        && !Path.HasExtension(path.Value);
+
     private static void AddParts(IServiceCollection services, ServeOptions options, NpgsqlDataSource source)
     {
         services.AddSingleton(source);
@@ -84,6 +98,12 @@ public static class CatalogueHost
         services.AddCatalogueSite();
         services.AddCatalogueLab();
         services.AddProblemDetails();
+        // Pages that carry no secret only: what a signed-in person sees is never compressed beside what a stranger can put into it.
+        services.AddResponseCompression(compression =>
+        {
+            compression.EnableForHttps = true;
+            compression.MimeTypes = ["text/html", "application/json", "text/csv"];
+        });
         services.AddAntiforgery(antiforgery =>
         {
             antiforgery.HeaderName = "RequestVerificationToken";
