@@ -22,8 +22,8 @@ public static class SiteEndpoints
     }
 
     /// <summary>
-    /// Answers public pages from memory. For a branch of the pipeline that holds public pages alone (no API, no lab, no account, no static asset),
-    /// before routing and sign-in.
+    /// Answers public pages from memory. It stands after routing, which tells it what a public page is, and before sign-in, which has no part in one;
+    /// addresses whose failures are not pages (the API) are kept out of it by the host.
     /// </summary>
     public static IApplicationBuilder UsePublicPageCache(this IApplicationBuilder app) => app.UseMiddleware<PublicPageCache>();
 

@@ -2,6 +2,8 @@ using System.Buffers.Text;
 using System.Data.Common;
 using System.Security.Cryptography;
 using System.Text;
+using Catalogue.Site.Layout;
+using Microsoft.AspNetCore.Components.Endpoints;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 using Microsoft.Net.Http.Headers;
@@ -27,6 +29,7 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
     public static readonly TimeSpan MaxStaleAge = TimeSpan.FromDays(1);
 
     private const string CacheControl = "public, max-age=0, must-revalidate";
+    private const string PageType = "text/html";
     private const string RetryAfterSeconds = "10";
 
     // One page is rendered by one request at a time; the others wait for its copy. Two pages that share a gate only wait for each other.
@@ -37,7 +40,7 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
     {
         ArgumentNullException.ThrowIfNull(context);
         var request = context.Request;
-        if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method))
+        if ((!HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method)) || !IsPublic(context.GetEndpoint()))
         {
             await next(context);
             return;
@@ -80,6 +83,9 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         await WriteAsync(context, page);
     }
 
+    // A page of this project, or an address without any, for which a page says so.
+    private static bool IsPublic(Endpoint? endpoint) => endpoint is null || endpoint.Metadata.GetMetadata<RootComponentMetadata>()?.Type == typeof(SiteRoot);
+
     private async Task<long?> VersionAsync(HttpContext context)
     {
         using var timeout = new CancellationTokenSource(VersionTimeout, time);
@@ -100,12 +106,13 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         }
     }
 
-    // Null when the database went away meanwhile and the answer has been written already.
+    // Null when the answer has been written already: the database went away meanwhile, or what came is no page.
     private async Task<CachedPage?> RenderOrExplainAsync(HttpContext context, long version, string? key)
     {
         try
         {
-            var page = await RenderAsync(context, version);
+            if (await RenderAsync(context, version) is not { } page)
+                return null;
             // Pages that do not exist are beyond number and are made anew each time.
             if (key is not null && (page.StatusCode is StatusCodes.Status200OK or StatusCodes.Status301MovedPermanently))
                 pages.Keep(key, page, context.Request.QueryString.HasValue);
@@ -119,7 +126,7 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         }
     }
 
-    private async Task<CachedPage> RenderAsync(HttpContext context, long version)
+    private async Task<CachedPage?> RenderAsync(HttpContext context, long version)
     {
         var method = context.Request.Method;
         var response = context.Response;
@@ -139,12 +146,20 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
             response.Body = sent;
         }
 
+        if (response.ContentType?.StartsWith(PageType, StringComparison.OrdinalIgnoreCase) != true)
+        {
+            body.Position = 0;
+            await body.CopyToAsync(sent, context.RequestAborted);
+            return null;
+        }
+
         var bytes = body.ToArray();
-        return new CachedPage(version, time.GetUtcNow(), response.StatusCode, response.ContentType, response.Headers.Location.ToString() is { Length: > 0 } location ? location : null, Tag(bytes), bytes);
+        return new CachedPage(version, time.GetUtcNow(), context.ComingStatus(), response.ContentType, response.Headers.Location.ToString() is { Length: > 0 } location ? location : null, Tag(bytes), bytes);
     }
 
     private async Task WriteStaleAsync(HttpContext context, string? key)
     {
+        context.ForgetComingStatus();
         if (key is not null && pages.Find(key) is { } page && time.GetUtcNow() - page.RenderedAt <= MaxStaleAge)
         {
             await WriteAsync(context, page);
@@ -154,7 +169,7 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         var body = Encoding.UTF8.GetBytes(UnavailablePage.Html);
         context.Response.Headers.Location = default;
         context.Response.Headers.RetryAfter = RetryAfterSeconds;
-        await SendAsync(context, StatusCodes.Status503ServiceUnavailable, "text/html; charset=utf-8", "no-store", body);
+        await SendAsync(context, StatusCodes.Status503ServiceUnavailable, PageType + "; charset=utf-8", "no-store", body);
     }
 
     private static async Task WriteAsync(HttpContext context, CachedPage? page)

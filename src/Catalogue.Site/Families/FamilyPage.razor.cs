@@ -57,7 +57,7 @@ public sealed partial class FamilyPage(FamilyQuery families)
                 break;
             default:
                 _isMissing = true;
-                Http?.Response.StatusCode = StatusCodes.Status404NotFound;
+                Http?.MarkMissing();
                 break;
         }
     }

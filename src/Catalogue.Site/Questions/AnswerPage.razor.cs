@@ -5,6 +5,7 @@ using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Questions;
 using Catalogue.Domain.Text;
+using Catalogue.Site.Layout;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
@@ -111,6 +112,6 @@ public sealed partial class AnswerPage(AskQuery ask, FamiliesQuery families)
     private void Answered(int status)
     {
         if (HttpContext is { } context)
-            context.Response.StatusCode = status;
+            context.AnswerWith(status);
     }
 }

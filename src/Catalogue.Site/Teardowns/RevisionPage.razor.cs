@@ -29,6 +29,6 @@ public sealed partial class RevisionPage(TeardownRecordQuery teardowns, SiteSett
         _record = await teardowns.RevisionAsync(Slug, Number, cancelled);
         // Nothing has been sent yet: public pages do not stream.
         if (_record is null && HttpContext is { } context)
-            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            context.MarkMissing();
     }
 }

@@ -26,6 +26,6 @@ public sealed partial class TeardownPage(TeardownRecordQuery teardowns, SiteSett
         _record = await teardowns.PublishedAsync(Slug, cancelled);
         // Nothing has been sent yet: public pages do not stream.
         if (_record is null && HttpContext is { } context)
-            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            context.MarkMissing();
     }
 }
