@@ -22,8 +22,8 @@ public static class SiteEndpoints
     }
 
     /// <summary>
-    /// Answers public pages from memory. It stands after routing, which tells it what a public page is, and before sign-in, which has no part in one;
-    /// addresses whose failures are not pages (the API) are kept out of it by the host.
+    /// Answers public pages from memory. For a branch of the pipeline that the host keeps the API and the lab out of; after routing or before, and
+    /// before sign-in, which has no part in a public page.
     /// </summary>
     public static IApplicationBuilder UsePublicPageCache(this IApplicationBuilder app) => app.UseMiddleware<PublicPageCache>();
 

@@ -83,7 +83,7 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         await WriteAsync(context, page);
     }
 
-    // A page of this project, or an address without any, for which a page says so.
+    // A page of this project, or an address that has not been routed yet or leads nowhere, for which a page says so.
     private static bool IsPublic(Endpoint? endpoint) => endpoint is null || endpoint.Metadata.GetMetadata<RootComponentMetadata>()?.Type == typeof(SiteRoot);
 
     private async Task<long?> VersionAsync(HttpContext context)

@@ -1,4 +1,5 @@
 using Catalogue.Data.Families;
+using Catalogue.Domain.Components;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Quantities;
 using Catalogue.Site.Layout;
@@ -26,6 +27,14 @@ public sealed partial class FamilyPage(FamilyQuery families)
 
     private int Conflicts => _ratings.Count(row => row.IsInConflict);
 
+    // The function class is the family's; without one, what reviewers wrote beside the parts is the best there is.
+    private string Function => (_family!.FunctionClass, _family.Uses.Select(use => use.Role).OfType<string>().GroupBy(role => role, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).FirstOrDefault()) switch
+    {
+        ({ } function, _) => WordsFor.Capital(function.Word()),
+        (null, { } role) => $"Recorded as {role}; function class not recorded",
+        _ => "Function not recorded",
+    };
+
     private IReadOnlyList<string> Packages =>
         [.. _family!.Uses.Select(use => use.Package).OfType<string>().GroupBy(package => package, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).Take(4)];
 
@@ -36,7 +45,7 @@ public sealed partial class FamilyPage(FamilyQuery families)
             var seen = FamilyReadings.Parts(_family!.Uses) is { } parts
                 ? $"{WordsFor.Count(parts, "part")} in {WordsFor.Count(_designs, "published design")}."
                 : $"Used in {WordsFor.Count(_designs, "published design")}.";
-            return Conflicts == 0 ? seen : $"{seen} Teardowns disagree about {WordsFor.List([.. _ratings.Where(row => row.IsInConflict).Select(row => "its " + Domain.Components.RatingKinds.Word(row.Kind)).Distinct()])}.";
+            return Conflicts == 0 ? seen : $"{seen} Teardowns disagree about {WordsFor.List([.. _ratings.Where(row => row.IsInConflict).Select(row => "its " + row.Kind.Word()).Distinct()])}.";
         }
     }
 

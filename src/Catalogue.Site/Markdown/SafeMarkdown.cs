@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Encodings.Web;
 using AngleSharp.Dom;
 using Ganss.Xss;
 using Markdig;
@@ -54,7 +55,8 @@ public sealed class SafeMarkdown : IDisposable
 
     private string Make(string text, string mark)
     {
-        var document = Markdig.Markdown.Parse(text, Pipeline);
+        if (Parse(text) is not { } document)
+            return $"<p>{HtmlEncoder.Default.Encode(text)}</p>";
         foreach (var heading in document.Descendants<HeadingBlock>())
             heading.Level = Math.Min(6, heading.Level + HeadingShift);
         foreach (var link in document.Descendants<LinkInline>().ToList())
@@ -83,6 +85,19 @@ public sealed class SafeMarkdown : IDisposable
         foreach (var link in body.QuerySelectorAll("a[href^='#fn']"))
             link.SetAttribute("href", $"{link.GetAttribute("href")!.Replace(':', '-')}-{mark}");
         return body.InnerHtml;
+    }
+
+    // Null for a text nested deeper than anybody writes; it is shown as it was typed.
+    private static MarkdownDocument? Parse(string text)
+    {
+        try
+        {
+            return Markdig.Markdown.Parse(text, Pipeline);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
     }
 
     // The words of a link or a picture stay, the way there goes.

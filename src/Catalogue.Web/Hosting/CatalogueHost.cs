@@ -54,7 +54,6 @@ public static class CatalogueHost
         app.UseWhen(context => IsPublicPage(context.Request.Path) || context.Request.Path.StartsWithSegments(ApiEndpoints.Prefix), compressed => compressed.UseResponseCompression());
         app.UseWhen(context => IsPublicPage(context.Request.Path), pages => pages.UsePublicPageCache());
         app.UseRouting();
-        app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UsePublicPageCache());
         app.UseMiddleware<PathsWithoutEndpoint>();
         app.UseAuthentication();
         app.UseMiddleware<TokenMustBeValid>();
