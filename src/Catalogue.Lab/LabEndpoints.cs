@@ -8,5 +8,5 @@ public static class LabEndpoints
 {
     /// <summary>Maps every page of this assembly under one interactive root. Taking pictures and lists in is the host's.</summary>
     public static RazorComponentsEndpointConventionBuilder MapCatalogueLab(this IEndpointRouteBuilder endpoints) =>
-        endpoints.MapRazorComponents<LabRoot>().AddInteractiveServerRenderMode();
+        endpoints.MapRazorComponents<LabRoot>().WithStaticAssets().AddInteractiveServerRenderMode();
 }

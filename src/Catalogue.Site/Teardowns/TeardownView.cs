@@ -18,8 +18,8 @@ namespace Catalogue.Site.Teardowns;
 /// <summary>A teardown record with the lookups its page needs: which number a part carries, which photo shows a board, what a figure is called.</summary>
 public sealed class TeardownView
 {
-    // Stands in a marking for a character that could not be made out.
-    private const char Unsure = '□';
+    // Stand in a marking for a character that could not be made out.
+    private static readonly System.Buffers.SearchValues<char> Unsure = System.Buffers.SearchValues.Create("?□");
 
     private readonly Dictionary<ComponentId, BoardComponent> _components;
     private readonly Dictionary<RailId, Rail> _rails;
@@ -142,6 +142,8 @@ public sealed class TeardownView
     {
         ArgumentNullException.ThrowIfNull(component);
         var names = new[] { component.Role, component.Designators }.Where(text => !string.IsNullOrWhiteSpace(text)).ToList();
+        if (names is [{ Length: > 0 } first, ..])
+            names[0] = char.ToUpper(first[0], CultureInfo.InvariantCulture) + first[1..];
         return names.Count > 0
             ? string.Join(", ", names)
             : component.MarkingAsRead ?? component.PartNumber ?? component.Value ?? component.Description
@@ -166,7 +168,7 @@ public sealed class TeardownView
     public static bool IsUnread(BoardComponent component)
     {
         ArgumentNullException.ThrowIfNull(component);
-        return component.FamilyId is null && (component.MarkingAsRead?.Contains(Unsure, StringComparison.Ordinal) == true || component is { MarkingAsRead: null, PartNumber: null, Value: null });
+        return component.FamilyId is null && (component.MarkingAsRead.AsSpan().ContainsAny(Unsure) || component is { MarkingAsRead: null, PartNumber: null, Value: null });
     }
 
     /// <summary>A line under a figure's title: the class of the part and its rail.</summary>

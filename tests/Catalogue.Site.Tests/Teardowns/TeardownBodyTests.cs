@@ -94,7 +94,7 @@ public sealed class TeardownBodyTests : BunitContext
     {
         var rows = Body().FindAll(".plate tbody tr").Select(Words).ToList();
         Assert.Equal(4, rows.Count);
-        Assert.Matches("^Energy 512.Wh label, “25.6V 20Ah 512Wh” 396.Wh 392.Wh to 400.Wh, at the AC outlet, 300 W, test 1 77.3.%$", rows[0]);
+        Assert.Matches("^Energy 512.Wh label, “25.6V 20Ah 512Wh” 396.Wh 392.Wh to 400.Wh; at the AC outlet, 300 W; test 1 77.3.%$", rows[0]);
         Assert.Matches("^Waterproof “splash proof” box not measured nothing to compare$", rows[1]);
         Assert.Matches("^Draw with AC on not claimed 8.6.W test 2 nothing to compare$", rows[2]);
         Assert.Matches("^Mass not claimed 6.52.kg weighed nothing to compare$", rows[3]);

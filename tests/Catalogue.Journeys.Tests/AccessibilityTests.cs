@@ -1,0 +1,58 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Catalogue.Journeys.Tests;
+
+/// <summary>Every kind of page, on paper and in the dark, wide and as narrow as a phone, without a violation of WCAG 2.2 A and AA.</summary>
+/// <param name="journey">The site and the browser.</param>
+[Collection(JourneyCollection.Name)]
+public sealed class AccessibilityTests(JourneyFixture journey)
+{
+    private static readonly string[] Public =
+    [
+        "/", "/teardowns", "/teardowns/ferrowick-tor-600", "/families", "/families/kpd-318", "/makers", "/makers/ferrowick", "/ask", "/ask/thinnest-fuse-headroom", "/ask/designs-using-family?family=kpd-318",
+        "/search?q=kpd", "/about", "/no-such-page", "/sign-in",
+    ];
+
+    private static readonly string[] Signed = ["/lab", "/lab/teardowns/ferrowick-tor-600", "/lab/settings"];
+
+    [Theory]
+    [InlineData(1440, ColorScheme.Light)]
+    [InlineData(1440, ColorScheme.Dark)]
+    [InlineData(360, ColorScheme.Light)]
+    [InlineData(360, ColorScheme.Dark)]
+    public async Task PublicPages_HaveNoViolation_AndDoNotScrollSideways(int width, ColorScheme scheme)
+    {
+        var page = await journey.VisitorAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme });
+        foreach (var address in Public)
+        {
+            await page.GotoAsync(address);
+            await CheckAsync(page, address);
+            Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= document.documentElement.clientWidth"), $"{address} scrolls sideways at {width} px.");
+            Assert.Equal(1, await page.Locator("main h1").CountAsync());
+        }
+    }
+
+    [Theory]
+    [InlineData(1440, ColorScheme.Light)]
+    [InlineData(1440, ColorScheme.Dark)]
+    [InlineData(820, ColorScheme.Light)]
+    public async Task LabPages_HaveNoViolation(int width, ColorScheme scheme)
+    {
+        var page = await journey.AdministratorAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme });
+        foreach (var address in Signed)
+        {
+            await page.OpenAsync(address);
+            await CheckAsync(page, address);
+        }
+    }
+
+    private static async Task CheckAsync(IPage page, string address)
+    {
+        var result = await page.RunAxe(new() { RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] } });
+        Assert.True(result.Passes.Length > 5, $"{address}: axe looked at next to nothing.");
+        Assert.True(
+            result.Violations.Length == 0,
+            address + "\n" + string.Join('\n', result.Violations.Select(violation => $"{violation.Id}: {violation.Help}\n  " + string.Join("\n  ", violation.Nodes.Take(4).Select(node => node.Html)))));
+    }
+}
