@@ -35,6 +35,8 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
     // One page is rendered by one request at a time; the others wait for its copy. Two pages that share a gate only wait for each other.
     private readonly SemaphoreSlim[] _gates = [.. Enumerable.Range(0, 64).Select(_ => new SemaphoreSlim(1, 1))];
 
+    private int _isAway;
+
     /// <summary>Answers one request.</summary>
     public async Task InvokeAsync(HttpContext context)
     {
@@ -92,18 +94,28 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
         using var either = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, timeout.Token);
         try
         {
-            return await readVersion(either.Token).WaitAsync(either.Token);
+            var version = await readVersion(either.Token).WaitAsync(either.Token);
+            if (Interlocked.Exchange(ref _isAway, 0) == 1)
+                log.LogInformation("The site's version can be read again.");
+            return version;
         }
         catch (OperationCanceledException) when (timeout.IsCancellationRequested && !context.RequestAborted.IsCancellationRequested)
         {
-            log.LogWarning("The site's version could not be read within {Timeout}; pages are answered as last rendered.", VersionTimeout);
+            SayAway(FormattableString.Invariant($"no answer within {VersionTimeout.TotalSeconds:0} s"));
             return null;
         }
         catch (Exception exception) when (IsOfDatabase(exception))
         {
-            log.LogWarning(exception, "The site's version could not be read; pages are answered as last rendered.");
+            SayAway((exception.InnerException ?? exception).Message);
             return null;
         }
+    }
+
+    // Once for each time that it goes away, not for every request of a reader.
+    private void SayAway(string reason)
+    {
+        if (Interlocked.Exchange(ref _isAway, 1) == 0)
+            log.LogWarning("The site's version could not be read ({Reason}); pages are answered as last rendered.", reason);
     }
 
     // Null when the answer has been written already: the database went away meanwhile, or what came is no page.
