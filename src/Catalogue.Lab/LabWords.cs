@@ -10,6 +10,9 @@ namespace Catalogue.Lab;
 /// <summary>The words of the lab for what has codes elsewhere.</summary>
 public static class LabWords
 {
+    // Stands for a character that could not be made out; the question mark types it.
+    private const char Unsure = '□';
+
     /// <summary>How a revision stands, such as <c>draft of revision 2</c>.</summary>
     public static string Words(this RevisionState state, int number) => state switch
     {
@@ -80,6 +83,10 @@ public static class LabWords
         SampleSource.Lent => "lent",
         _ => "sponsored",
     };
+
+    /// <summary>True where nothing was read that says which part it is, or a character of the marking was not made out, and no family is known.</summary>
+    public static bool IsUnread(BoardComponent component) =>
+        component.FamilyId is null && (component.MarkingAsRead?.Contains(Unsure) is true || component is { MarkingAsRead: null, PartNumber: null, Value: null });
 
     /// <summary>What a component is called in a sentence: its designators, its role, its class or its place in the list.</summary>
     public static string NameOf(BoardComponent component) =>

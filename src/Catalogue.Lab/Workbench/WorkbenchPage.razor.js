@@ -152,6 +152,14 @@ export function start(root, page, token) {
     if (inField(document.activeElement)) document.activeElement.blur();
   }
 
+  // A question mark in a marking stands for a character that could not be made out; it gets a sign of its own, which no part bears.
+  on(root, "beforeinput", event => {
+    if (event.target.id !== "f-mark" || event.data !== "?") return;
+    event.preventDefault();
+    event.target.setRangeText("\u25a1", event.target.selectionStart, event.target.selectionEnd, "end");
+    event.target.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+
   // -- width of the photo --------------------------------------------------------------------------------------
   const splitter = root.querySelector(".splitter");
   const widthKey = "lab-photo-width";
