@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Catalogue.Data.Teardowns;
-using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Teardowns;
 using CsvHelper;
 

@@ -6,8 +6,8 @@ using Catalogue.Domain.Photos;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Media.Photos;
 using Catalogue.Web.Accounts;
-using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Mvc;
 
 namespace Catalogue.Web.Api;
 

@@ -1,5 +1,5 @@
-using Catalogue.Data.Callouts;
 using Catalogue.Data.BenchLogs;
+using Catalogue.Data.Callouts;
 using Catalogue.Data.Findings;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
