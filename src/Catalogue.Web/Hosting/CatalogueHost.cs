@@ -40,6 +40,10 @@ public static class CatalogueHost
             .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
             // A failed command is told by whoever ran it; the very first look for migrations always fails.
             .MinimumLevel.Override("Microsoft.EntityFrameworkCore.Database.Command", LogEventLevel.Fatal)
+            // It warns wherever a page with a form is not to be cached, which is what those pages ask for.
+            .MinimumLevel.Override("Microsoft.AspNetCore.Antiforgery", LogEventLevel.Error)
+            // Keys lie in the database beside everything they protect; the data folder's mode is what guards both.
+            .MinimumLevel.Override("Microsoft.AspNetCore.DataProtection", LogEventLevel.Error)
             // Strangers with wrong tokens are told so; they need no line each.
             .MinimumLevel.Override("Catalogue.Web.Accounts.TokenAuthentication", LogEventLevel.Warning)
             .WriteTo.Console(formatProvider: CultureInfo.InvariantCulture, standardErrorFromLevel: LogEventLevel.Verbose));
