@@ -1,6 +1,7 @@
 using Catalogue.Data.Publishing;
 using Catalogue.Data.Queue;
 using Catalogue.Media.Photos;
+using Catalogue.Web.Hosting;
 
 namespace Catalogue.Web.Api;
 
@@ -19,7 +20,7 @@ internal static class HealthEndpoints
         app.MapGet("/health/ready", ReadyAsync).AllowAnonymous().ExcludeFromDescription();
     }
 
-    private static async Task<IResult> ReadyAsync(HttpContext http, SettingsQuery settings, JobQueue queue, MediaStore media, CancellationToken cancel)
+    private static async Task<IResult> ReadyAsync(HttpContext http, SettingsQuery settings, JobQueue queue, MediaStore media, Planting planting, CancellationToken cancel)
     {
         http.Response.Headers.CacheControl = "no-store";
         foreach (var (part, check) in new (string, Func<CancellationToken, Task<bool>>)[]
@@ -27,6 +28,7 @@ internal static class HealthEndpoints
             ("database", async token => await settings.SiteVersionAsync(token) > 0),
             ("media", media.IsReadyAsync),
             ("queue", queue.IsReadyAsync),
+            ("demo", _ => Task.FromResult(!planting.IsUnderWay)),
         })
         {
             using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancel);

@@ -95,6 +95,7 @@ public static class CatalogueHost
         services.AddSingleton(provider => new PhotoIntake(provider.GetRequiredService<MediaStore>(), provider.GetRequiredService<ImageWorkerProcess>()));
         services.AddSingleton<RenditionMaker>();
         services.AddHostedService<QueueWorker>();
+        services.AddSingleton<Planting>();
 
         services.AddDataProtection().SetApplicationName("catalogue").PersistKeysToDbContext<CatalogueContext>();
         services.AddCatalogueSignIn();

@@ -26,10 +26,13 @@ public static class Serving
                 return 1;
             await using var source = CatalogueDatabase.OpenDataSource(database.ConnectionString);
             await using var site = CatalogueHost.Build(options, source);
-            await PrepareAsync(site.Services, options, output, stop);
+            await PrepareAsync(site.Services, stop);
+            // Set before anything answers, so that nobody hears "ready" in between.
+            site.Services.GetRequiredService<Planting>().IsUnderWay = options.Demo is not DemoChoice.Never;
             await site.StartAsync(stop);
             var address = site.Urls.First();
             await output.WriteLineAsync($"The catalogue is at {address}");
+            await PlantAsync(site.Services, options, output, stop);
             await FirstSignInAsync(site.Services, address, output, stop);
             await output.FlushAsync(stop);
             await site.WaitForShutdownAsync(stop);
@@ -52,18 +55,23 @@ public static class Serving
         }
     }
 
-    private static async Task PrepareAsync(IServiceProvider services, ServeOptions options, TextWriter output, CancellationToken stop)
+    private static async Task PrepareAsync(IServiceProvider services, CancellationToken stop)
     {
         var contexts = services.GetRequiredService<IDbContextFactory<CatalogueContext>>();
         await CatalogueDatabase.MigrateAsync(contexts, stop);
         await services.GetRequiredService<OpenAccount>().PrepareRolesAsync(stop);
+    }
+
+    // While the site answers already; it calls itself ready when the demo stands.
+    private static async Task PlantAsync(IServiceProvider services, ServeOptions options, TextWriter output, CancellationToken stop)
+    {
         if (options.Demo is DemoChoice.Never)
             return;
-        var planted = await DemoCatalogue.PlantAsync(services, stop);
-        if (planted)
+        if (await DemoCatalogue.PlantAsync(services, stop))
             await output.WriteLineAsync("The demo teardowns were planted (--no-demo leaves them out).");
         else if (options.Demo is DemoChoice.Asked)
             await output.WriteLineAsync("The catalogue has teardowns already; the demo is not planted.");
+        services.GetRequiredService<Planting>().IsUnderWay = false;
     }
 
     // Until somebody has signed in for the first time, each start prints a fresh link; it never needs a password sent anywhere.
