@@ -10,7 +10,7 @@ namespace Catalogue.Site.Families;
 
 public sealed partial class FamilyPage(FamilyQuery families)
 {
-    private static readonly (string, string)[] _steps = [("Home", Addresses.Home), ("Part families", Addresses.Families)];
+    private static readonly (string, string)[] Steps = [("Home", Addresses.Home), ("Part families", Addresses.Families)];
 
     private FamilyQuery.Record? _family;
     private IReadOnlyList<FamilyRatings.Row> _ratings = [];
