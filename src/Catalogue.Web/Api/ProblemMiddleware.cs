@@ -49,6 +49,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
     private static string Explain(BadHttpRequestException exception, HttpRequest request) => exception switch
     {
         { InnerException: JsonException json } => $"The JSON could not be read: {Plain(json)}",
+        { StatusCode: StatusCodes.Status400BadRequest } when exception.Message.Contains("from body", StringComparison.Ordinal) =>
+            "The call needs a JSON body; GET /api/v1/openapi.json lists the fields.",
         { StatusCode: StatusCodes.Status400BadRequest } => exception.Message,
         _ => ApiProblem.Words(exception.StatusCode, request),
     };

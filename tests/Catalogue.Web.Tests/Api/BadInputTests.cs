@@ -56,6 +56,7 @@ public sealed class BadInputTests(SiteFixture site) : IClassFixture<SiteFixture>
     }
 
     [Theory]
+    [InlineData("")]
     [InlineData("{")]
     [InlineData("[]")]
     [InlineData("null")]
@@ -69,6 +70,7 @@ public sealed class BadInputTests(SiteFixture site) : IClassFixture<SiteFixture>
 
         var problem = await Requests.ReadAsync(response, HttpStatusCode.BadRequest);
         Assert.DoesNotContain("Catalogue.", problem.Text("detail"), StringComparison.Ordinal);
+        Assert.DoesNotContain("NewTeardown", problem.Text("detail"), StringComparison.Ordinal);
     }
 
     [Fact]
