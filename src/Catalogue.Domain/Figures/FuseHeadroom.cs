@@ -18,7 +18,7 @@ public static class FuseHeadroom
     public const string Rule = "fuse_headroom";
 
     /// <summary>Raised whenever the same inputs could give another result.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const double ReferenceTemperatureDegC = 25;
 
@@ -111,13 +111,13 @@ public static class FuseHeadroom
 
     private static Verdict Judge(Interval headroom, double usedOfRating, bool hasGuideline, bool leavesStressOut)
     {
-        if (usedOfRating > 1 || (!hasGuideline && headroom.Nominal < VerdictLines.Headroom))
+        if (VerdictLines.IsBelow(1, usedOfRating) || (!hasGuideline && VerdictLines.IsBelow(headroom.Nominal, VerdictLines.Headroom)))
             return Verdict.OverRating;
-        if (headroom.Nominal < VerdictLines.Headroom)
+        if (VerdictLines.IsBelow(headroom.Nominal, VerdictLines.Headroom))
             return Verdict.OverGuideline;
-        if (headroom.Low < VerdictLines.Headroom)
+        if (VerdictLines.IsBelow(headroom.Low, VerdictLines.Headroom))
             return Verdict.Thin;
-        return headroom.Low >= VerdictLines.AmpleHeadroom && !leavesStressOut ? Verdict.Ample : Verdict.Adequate;
+        return !VerdictLines.IsBelow(headroom.Low, VerdictLines.AmpleHeadroom) && !leavesStressOut ? Verdict.Ample : Verdict.Adequate;
     }
 
     private static Interval? Take(
@@ -201,7 +201,7 @@ public static class FuseHeadroom
         var power = Take(inputs.MaxPower, "P", "highest output power", Unit.Watt, "max_power", "the rail's highest power or current", known, missing);
         var voltage = Take(inputs.MinVoltage, "V_min", "lowest voltage of the rail", Unit.Volt, "min_voltage", "the rail's lowest voltage", known, missing);
         var efficiency = Take(inputs.Efficiency, "η", "efficiency", Unit.Ratio, "efficiency", "the efficiency from the rail to its output", known, missing);
-        var factor = inputs.IsMains || inputs.PowerFactor is not null
+        var factor = inputs.IsMains
             ? Take(inputs.PowerFactor, "λ", "power factor", Unit.Ratio, "power_factor", "the power factor of a mains rail", known, missing)
             : Interval.Exactly(1);
         if (power is not { } p || voltage is not { } v || efficiency is not { } e || factor is not { } pf)
@@ -212,7 +212,7 @@ public static class FuseHeadroom
             return null;
         }
 
-        var withFactor = inputs.IsMains || inputs.PowerFactor is not null;
+        var withFactor = inputs.IsMains;
         string Numbers(double watt, double eta, double volt, double lambda) =>
             $"{QuantityText.Of(watt, Unit.Watt)} / ({QuantityText.Number(eta)} × {QuantityText.Of(volt, Unit.Volt)}{(withFactor ? " × " + QuantityText.Number(lambda) : "")})";
         return (needed,

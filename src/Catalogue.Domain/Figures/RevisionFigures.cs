@@ -47,11 +47,13 @@ public static class RevisionFigures
         return figures;
     }
 
-    // The strongest evidence; of equals the one that leaves least room.
+    // The strongest evidence; of equals the one that leaves least room: the smallest of what a part may bear, the largest of what wears on it.
     private static Given? Best(IEnumerable<Rating> ratings, RatingKind kind) =>
         ratings.Where(rating => rating.Kind == kind)
             .OrderBy(rating => rating.Evidence)
-            .ThenBy(rating => rating.Nominal)
+            .ThenBy(rating => kind is RatingKind.AmbientTemperature or RatingKind.TemperatureSlope ? -rating.High : rating.Low)
+            .ThenBy(rating => kind is RatingKind.AmbientTemperature or RatingKind.TemperatureSlope ? -rating.Nominal : rating.Nominal)
+            .ThenBy(rating => rating.Id.Value)
             .Select(rating => new Given(rating.Interval, rating.Evidence, rating.Source is { } source && rating.Condition is { } condition ? $"{source}, {condition}" : rating.Source ?? rating.Condition))
             .FirstOrDefault();
 

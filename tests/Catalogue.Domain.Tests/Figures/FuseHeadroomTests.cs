@@ -266,6 +266,35 @@ public sealed class FuseHeadroomTests
     }
 
     // 10 A blade at 25 °C, 60 W at 0.92 from 12 V: the first worked example.
+    [Theory]
+    [InlineData(30, 1.0, 342, 0.95, 12)]
+    [InlineData(10, 0.75, 153, 0.85, 24)]
+    public void Compute_OnTheLineByHand_MeetsIt_WhateverTheNoise(double rated, double derating, double watts, double efficiency, double volts)
+    {
+        // 342 / (0.95 × 12) = 30 A of 30 × 1 = 30 A; 153 / (0.85 × 24) = 7.5 A of 10 × 0.75 = 7.5 A.
+        var figure = Computed(new FuseHeadroom.Inputs
+        {
+            RatedCurrent = Exactly(rated),
+            Derating = Exactly(derating),
+            AmbientTemperature = Exactly(25),
+            HasRail = true,
+            MaxPower = Exactly(watts),
+            Efficiency = Exactly(efficiency),
+            MinVoltage = Exactly(volts),
+        });
+
+        Near(1, figure.Value.Nominal);
+        Assert.Equal(Verdict.Adequate, figure.Verdict);
+    }
+
+    [Fact]
+    public void Compute_OnADcRail_TakesNoPowerFactor()
+    {
+        var dc = Example() with { IsMains = false, PowerFactor = null };
+
+        Assert.Equal(Computed(dc).Value, Computed(dc with { PowerFactor = Exactly(0.6) }).Value);
+    }
+
     private static FuseHeadroom.Inputs Example() => new()
     {
         RatedCurrent = Exactly(10),
