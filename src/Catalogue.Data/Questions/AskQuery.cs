@@ -70,7 +70,7 @@ public sealed class AskQuery(NpgsqlDataSource source)
         if (question.Refuse() is { } reason)
             return new ChangeOutcome<Answer>.Refused(null, reason);
         var mark = PageMark.TryParse(question.After);
-        if (question.After is not null && mark is null)
+        if (question.After is not null && (question.RankBy is null ? mark?.Moment is null : mark?.Number is null))
             return new ChangeOutcome<Answer>.Refused("after", "after is the mark that the previous answer gave under next; this text is none.");
 
         await using var connection = await source.OpenConnectionAsync(cancellationToken);

@@ -41,7 +41,7 @@ public sealed record Question
             return $"limit is 1 to {MaxLimit}; it was {Limit}.";
         if (Has.Count > 8)
             return $"has takes at most 8 conditions; there were {Has.Count}.";
-        if (Has.Any(condition => string.IsNullOrWhiteSpace(condition.Family)))
+        if (Has.Any(condition => condition is null || string.IsNullOrWhiteSpace(condition.Family) || condition.Family.Any(char.IsControl)))
             return "Each condition under has names a family by its slug, such as {\"family\": \"qlx4n30d\"}.";
         if (RankBy is { } rank && !QuestionRank.Figures.Contains(rank.Figure))
             return $"rank_by.figure is one of {string.Join(", ", QuestionRank.Figures)}; it was “{rank.Figure}”.";

@@ -131,6 +131,19 @@ public sealed class AskQueryTests : DatabaseTests
     }
 
     [Fact]
+    public async Task Ask_WithTheMarkOfAnotherQuestion_IsRefused_NotBegunAgain()
+    {
+        for (var i = 0; i < 3; i++)
+            await ControllerDesignAsync($"Design {i}", "MWK-721");
+        var mark = (await AskAsync(OfFamily("mwk-721") with { Limit = 1 })).Next;
+        Assert.NotNull(mark);
+        var named = new PageMark("Ferrowick", Guid.NewGuid()).ToString();
+
+        Assert.IsType<ChangeOutcome<Answer>.Refused>(await Database.Get<AskQuery>().RunAsync(OfFamily("mwk-721") with { After = named }));
+        Assert.IsType<ChangeOutcome<Answer>.Refused>(await Database.Get<AskQuery>().RunAsync(Thinnest with { After = named }));
+    }
+
+    [Fact]
     public async Task ReadyQuestions_Examples_GiveRows()
     {
         await FuseDesignAsync("Known", 60);
