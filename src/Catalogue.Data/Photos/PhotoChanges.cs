@@ -28,6 +28,16 @@ public sealed class PhotoChanges(IDbContextFactory<CatalogueContext> contexts, D
     /// <inheritdoc />
     public override string Noun => "photo";
 
+    /// <summary>True when the latest revision of a teardown has that board; asked before a picture is taken in for it.</summary>
+    public async Task<bool> HasBoardAsync(TeardownId teardown, BoardId board, CancellationToken cancellationToken = default)
+    {
+        await using var context = await Contexts.CreateDbContextAsync(cancellationToken);
+        return await context.Boards.AnyAsync(
+            row => row.Id == board && context.Revisions.Any(revision => revision.Id == row.RevisionId && revision.TeardownId == teardown
+                && revision.Number == context.Revisions.Where(other => other.TeardownId == teardown).Max(other => other.Number)),
+            cancellationToken);
+    }
+
     /// <summary>Adds a picture that was taken in, and queues its renditions.</summary>
     public Task<ChangeOutcome<PhotoId>> AddAsync(TeardownId teardown, TakenIn file, PhotoForm form, Editor who, CancellationToken cancellationToken = default) =>
         AddAsync(

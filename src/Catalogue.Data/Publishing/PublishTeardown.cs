@@ -44,6 +44,8 @@ public sealed class PublishTeardown(IDbContextFactory<CatalogueContext> contexts
         if (text is null && draft.Number > 1)
             return new ChangeOutcome<Published>.Refused("note", "A correction needs a note that tells readers what changed.");
         var settings = await context.LabSettings.AsNoTracking().SingleAsync(cancellationToken);
+        if (settings.RequiresApproval && !who.IsPerson)
+            return new ChangeOutcome<Published>.Refused(null, "This lab publishes with a second person's approval, which a script cannot give: let a person publish it in the lab.");
         if (settings.RequiresApproval && (draft.State is not RevisionState.InReview || draft.SubmittedBy == who.Name))
             return new ChangeOutcome<Published>.Refused(
                 null, "This lab publishes with a second person's approval: send the draft to review, and let somebody other than its sender publish it.");

@@ -38,7 +38,15 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
             .Where(row => row.RevisionId == draft.Revision.Id && row.RailId == record.Id)
             .ToDictionaryAsync(row => row.Kind, cancellationToken);
         GivenQuantity? Of(RailQuantityKind kind) => known.TryGetValue(kind, out var row)
-            ? new GivenQuantity { Low = row.Low, Nominal = row.Nominal, High = row.High, Evidence = row.Evidence, Source = row.Source }
+            ? new GivenQuantity
+            {
+                // An end that equals the value is not given, so that a change of the value alone carries it along.
+                Low = row.Low == row.Nominal ? null : row.Low,
+                Nominal = row.Nominal,
+                High = row.High == row.Nominal ? null : row.High,
+                Evidence = row.Evidence,
+                Source = row.Source,
+            }
             : null;
         return new RailForm
         {
@@ -108,7 +116,24 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
             row.Source = source;
         }
 
+        // A rail and what is known of it are one record to whoever edits it: a change of a quantity moves the rail's version too.
+        var rail = draft.Context.Entry(record);
+        if (rail.State is not EntityState.Detached && draft.Context.ChangeTracker.Entries<RailQuantity>().Any(entry => entry.State is not EntityState.Unchanged))
+            rail.Property(row => row.Note).IsModified = true;
         return null;
+    }
+
+    /// <inheritdoc />
+    protected override async Task<bool> IsStillAsync(Draft draft, Rail record, Rail published, CancellationToken cancellationToken)
+    {
+        if (!Untouched.Is(draft.Context, record, published))
+            return false;
+        var both = await draft.Context.RailQuantities.AsNoTracking()
+            .Where(row => row.RailId == record.Id && (row.RevisionId == record.RevisionId || row.RevisionId == published.RevisionId))
+            .ToListAsync(cancellationToken);
+        var now = both.Where(row => row.RevisionId == record.RevisionId).ToDictionary(row => row.Kind);
+        var then = both.Where(row => row.RevisionId == published.RevisionId).ToDictionary(row => row.Kind);
+        return now.Count == then.Count && now.All(pair => then.TryGetValue(pair.Key, out var other) && Untouched.Is(draft.Context, pair.Value, other));
     }
 
     private static Refusal? Contradiction(Dictionary<RailQuantityKind, Interval> known)

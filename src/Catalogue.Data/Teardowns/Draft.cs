@@ -7,4 +7,4 @@ namespace Catalogue.Data.Teardowns;
 /// <param name="Teardown">The teardown; its row is locked.</param>
 /// <param name="Revision">The draft.</param>
 /// <param name="CopiedFrom">The published revision that this very change opened the draft from, or null when the draft stood already.</param>
-public sealed record Draft(CatalogueContext Context, Teardown Teardown, Revision Revision, RevisionId? CopiedFrom);
+public sealed record Draft(CatalogueContext Context, Teardown Teardown, Revision Revision, Revision? CopiedFrom);

@@ -51,6 +51,7 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
                     return new ChangeOutcome<TId>.Refused(refusal.Field, refusal.Reason);
                 return new ChangeOutcome<TId>.Done(id);
             },
+            saved => saved.Value,
             cancellationToken);
     }
 
@@ -72,6 +73,7 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
                 draft.Context.Remove(record.Record);
                 return new ChangeOutcome<TId>.Done(id);
             },
+            saved => saved.Value,
             cancellationToken);
     }
 
@@ -91,6 +93,7 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
                 draft.Context.Add(record);
                 return new ChangeOutcome<TId>.Done(idOf(record));
             },
+            saved => saved.Value,
             cancellationToken);
 
     /// <summary>The form that shows a record as it stands.</summary>
@@ -109,20 +112,20 @@ public abstract class RecordChanges<TRecord, TId, TForm>(IDbContextFactory<Catal
             return null;
         if (expectedVersion is not { } expected)
             return (record, false);
-        if (draft.CopiedFrom is not { } source)
-        {
-            draft.Context.Entry(record).Property(row => row.Version).OriginalValue = expected;
-            return (record, record.Version != expected);
-        }
+        if (record.Version == expected)
+            return (record, false);
 
-        // The editor saw the published row; the draft's copy of it is only just made and carries a version nobody could have seen.
+        // The editor may have seen the published row: a copy of it that nobody has touched since is what was seen, whatever its own version.
         var seen = await draft.Context.Set<TRecord>().AsNoTracking()
-            .Where(row => row.RevisionId == source)
+            .Where(row => draft.Context.Revisions.Any(revision => revision.Id == row.RevisionId && revision.TeardownId == draft.Teardown.Id && revision.State == RevisionState.Published))
             .Where(FindTeardown.HasId<TRecord, TId>(id))
-            .Select(row => row.Version)
             .SingleOrDefaultAsync(cancellationToken);
-        return (record, seen != expected);
+        return (record, seen is null || seen.Version != expected || !await IsStillAsync(draft, record, seen, cancellationToken));
     }
+
+    /// <summary>True when a row of the draft says what the published row says.</summary>
+    protected virtual Task<bool> IsStillAsync(Draft draft, TRecord record, TRecord published, CancellationToken cancellationToken) =>
+        Task.FromResult(Untouched.Is(draft.Context, record, published));
 
     private ChangeOutcome<TId> Missing(TId id) => new ChangeOutcome<TId>.NotFound($"There is no {Noun} {id.Value} in a draft or published teardown.");
 }

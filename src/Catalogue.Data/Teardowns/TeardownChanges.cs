@@ -34,21 +34,14 @@ public sealed class TeardownChanges(IDbContextFactory<CatalogueContext> contexts
             cancellationToken);
     }
 
-    /// <summary>Sends the draft to a second person.</summary>
-    public async Task<ChangeOutcome<TeardownId>> SubmitAsync(TeardownId id, Editor who, CancellationToken cancellationToken = default)
-    {
-        ArgumentNullException.ThrowIfNull(who);
-        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var submitted = await context.Revisions
-            .Where(row => row.TeardownId == id && (row.State == RevisionState.Draft || row.State == RevisionState.InReview))
-            .ExecuteUpdateAsync(set => set.SetProperty(row => row.State, RevisionState.InReview).SetProperty(row => row.SubmittedBy, who.Name), cancellationToken);
-        return submitted == 1 ? new ChangeOutcome<TeardownId>.Done(id) : new ChangeOutcome<TeardownId>.NotFound("There is no draft to send to review.");
-    }
+    /// <summary>Sends the draft to a second person. One that waits already stays with whoever sent it.</summary>
+    public Task<ChangeOutcome<TeardownId>> SubmitAsync(TeardownId id, Editor who, CancellationToken cancellationToken = default) => drafts.SubmitAsync(id, who, cancellationToken);
 
     private static ChangeOutcome<TeardownId> Amend(Draft draft, uint? expectedVersion, Func<TeardownForm, ChangeOutcome<TeardownForm>> amend, TeardownId id)
     {
         var revision = draft.Revision;
-        if (expectedVersion is { } expected && draft.CopiedFrom is null && revision.Version != expected)
+        // Of a draft that this very change opened, the editor saw the published row.
+        if (expectedVersion is { } expected && (draft.CopiedFrom?.Version ?? revision.Version) != expected)
             return new ChangeOutcome<TeardownId>.Stale("Somebody else saved this teardown's facts first. Read them again, compare, and save once more.");
         var amended = amend(Read(revision));
         if (amended is not ChangeOutcome<TeardownForm>.Done { Value: var form })

@@ -94,7 +94,7 @@ public sealed partial class FactsPage : IAsyncDisposable
         }
 
         _self?.Dispose();
-        _door.Dispose();
+        // The door stays: saves that wait at it when the page is left are still done.
     }
 
     /// <summary>Files were taken in.</summary>
@@ -136,7 +136,7 @@ public sealed partial class FactsPage : IAsyncDisposable
             switch (outcome)
             {
                 case ChangeOutcome<TeardownId>.Done:
-                    facts.Version = Record.Revision.Version;
+                    facts.BeginFrom(Record.Revision);
                     Show(SaveState.Saved(Clock.GetLocalNow()));
                     break;
                 case ChangeOutcome<TeardownId>.Stale:
@@ -157,7 +157,7 @@ public sealed partial class FactsPage : IAsyncDisposable
     private Task KeepAsync()
     {
         if (_facts is { } facts)
-            facts.Version = Record.Revision.Version;
+            facts.BeginFrom(Record.Revision);
         _isStale = false;
         return SaveAsync();
     }
@@ -165,6 +165,9 @@ public sealed partial class FactsPage : IAsyncDisposable
     private async Task SavedAsync()
     {
         await ReadAsync();
+        // A dialog's save may have opened the draft; facts that stand as they were read are still what the next save began from.
+        if (_facts is { } facts && !_isStale && facts.BeganFrom(Record.Revision))
+            facts.BeginFrom(Record.Revision);
         Show(SaveState.Saved(Clock.GetLocalNow()));
     }
 

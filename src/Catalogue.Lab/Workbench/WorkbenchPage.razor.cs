@@ -170,7 +170,7 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
         }
 
         _self?.Dispose();
-        _door.Dispose();
+        // The door stays: saves that wait at it when the page is left are still done.
     }
 
     /// <summary>A key that was pressed outside fields, or one that means the same everywhere.</summary>

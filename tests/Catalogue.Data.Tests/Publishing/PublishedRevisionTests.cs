@@ -120,10 +120,12 @@ public sealed class PublishedRevisionTests : DatabaseTests
         var notSubmitted = await publish.RunAsync(teardown.Slug, null, new Editor("M. Adair"));
         Bench.Done(await Database.Get<TeardownChanges>().SubmitAsync(teardown.Id, Bench.Reviewer));
         var byItsSender = await publish.RunAsync(teardown.Slug, null, Bench.Reviewer);
+        var byScript = await publish.RunAsync(teardown.Slug, null, new Editor("nightly script", IsPerson: false));
         var bySecond = await publish.RunAsync(teardown.Slug, null, new Editor("M. Adair"));
 
         Assert.IsType<ChangeOutcome<Catalogue.Data.Publishing.PublishTeardown.Published>.Refused>(notSubmitted);
         Assert.IsType<ChangeOutcome<Catalogue.Data.Publishing.PublishTeardown.Published>.Refused>(byItsSender);
+        Assert.IsType<ChangeOutcome<Catalogue.Data.Publishing.PublishTeardown.Published>.Refused>(byScript);
         Assert.IsType<ChangeOutcome<Catalogue.Data.Publishing.PublishTeardown.Published>.Done>(bySecond);
     }
 

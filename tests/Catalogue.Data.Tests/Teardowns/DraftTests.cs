@@ -77,6 +77,79 @@ public sealed class DraftTests : DatabaseTests
     }
 
     [Fact]
+    public async Task Amend_WithThePublishedVersion_AfterAnotherRecordOpenedTheDraft_Saves()
+    {
+        var teardown = await Bench.TeardownAsync();
+        var board = await Bench.BoardAsync(teardown.Id);
+        var component = await Bench.ComponentAsync(board, new ComponentForm { Role = "switch" });
+        await Bench.PublishAsync(teardown.Slug);
+        var seen = (await Database.Get<TeardownRecordQuery>().PublishedAsync(teardown.Slug))!.Components[0].Version;
+        await Bench.RatingAsync(component, RatingKind.RatedVoltage, 100);
+        var changes = Database.Get<ComponentChanges>();
+
+        var first = await changes.AmendAsync(component, seen, form => Amended(form, x => x.Package = "TO-220"), Bench.Reviewer);
+        var second = await changes.AmendAsync(component, seen, form => Amended(form, x => x.Package = "TO-247"), new Editor("M. Adair"));
+
+        Bench.Done(first);
+        Assert.IsType<ChangeOutcome<ComponentId>.Stale>(second);
+        Assert.Equal("TO-220", (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Components[0].Package);
+    }
+
+    [Fact]
+    public async Task AmendFacts_SeenBeforeSomebodyElsesPublication_AreStaleAndOverwriteNothing()
+    {
+        var teardown = await Bench.TeardownAsync();
+        await Bench.PublishAsync(teardown.Slug);
+        var seen = (await Database.Get<TeardownRecordQuery>().PublishedAsync(teardown.Slug))!.Revision.Version;
+        Bench.Done(await AmendFactsAsync(teardown.Id, seen, form => form.Standfirst = "Theirs."));
+        await Bench.PublishAsync(teardown.Slug, "Corrected.");
+
+        var late = await AmendFactsAsync(teardown.Id, seen, form => form.Standfirst = "Mine, from before.");
+
+        Assert.IsType<ChangeOutcome<Domain.Teardowns.TeardownId>.Stale>(late);
+        Assert.Null(await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug));
+        Assert.Equal("Theirs.", (await Database.Get<TeardownRecordQuery>().PublishedAsync(teardown.Slug))!.Revision.Standfirst);
+    }
+
+    [Fact]
+    public async Task Submit_Twice_StaysWithTheFirstAndIsAudited()
+    {
+        var teardown = await Bench.TeardownAsync();
+        var changes = Database.Get<TeardownChanges>();
+
+        Bench.Done(await changes.SubmitAsync(teardown.Id, Bench.Reviewer));
+        Bench.Done(await changes.SubmitAsync(teardown.Id, new Editor("M. Adair")));
+
+        Assert.Equal(Bench.Reviewer.Name, (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Revision.SubmittedBy);
+        Assert.Equal(1, await Database.ScalarAsync<long>("select count(*) from audit_entries where action = 'send to review'"));
+    }
+
+    [Fact]
+    public async Task Audit_OfARecord_SaysWhichOne()
+    {
+        var teardown = await Bench.TeardownAsync();
+        var board = await Bench.BoardAsync(teardown.Id);
+
+        Assert.Equal(board.Value, await Database.ScalarAsync<Guid>("select record_id from audit_entries where action = 'add board'"));
+    }
+
+    [Fact]
+    public async Task Ambient_MeasuredTwice_TheWarmerOneCounts()
+    {
+        // 35 × 0.75 × (1 − 0.002 × 35) = 24.41 A at 60 °C, not 26.25 A at 25 °C; needed 30.54 A.
+        var teardown = await Bench.TeardownAsync();
+        var board = await Bench.BoardAsync(teardown.Id);
+        var rail = await Bench.PackAsync(teardown.Id, 22, 600, 0.893);
+        var fuse = await Bench.FuseAsync(board, rail, 35);
+        await Bench.RatingAsync(fuse, RatingKind.AmbientTemperature, 60);
+        await Bench.RatingAsync(fuse, RatingKind.TemperatureSlope, 0.002);
+
+        var figure = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Figures);
+
+        Assert.Equal(0.7993, figure.Nominal!.Value, 0.0001);
+    }
+
+    [Fact]
     public async Task Amend_ByTwoAtOnce_OneSavesAndTheOtherIsTold()
     {
         var teardown = await Bench.TeardownAsync();
@@ -186,6 +259,16 @@ public sealed class DraftTests : DatabaseTests
 
         Assert.Equal(ampere, Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Ratings).Nominal, 1e-12);
     }
+
+    private Task<ChangeOutcome<Domain.Teardowns.TeardownId>> AmendFactsAsync(Domain.Teardowns.TeardownId id, uint seen, Action<TeardownForm> change) => Database.Get<TeardownChanges>().AmendAsync(
+        id,
+        seen,
+        form =>
+        {
+            change(form);
+            return new ChangeOutcome<TeardownForm>.Done(form);
+        },
+        Bench.Reviewer);
 
     private static ChangeOutcome<ComponentForm> Amended(ComponentForm form, Action<ComponentForm> change)
     {
