@@ -6,6 +6,7 @@ using Catalogue.Domain.Families;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
+using Catalogue.Domain.Text;
 using Microsoft.EntityFrameworkCore;
 
 namespace Catalogue.Data.Components;
@@ -78,6 +79,9 @@ public sealed class ComponentChanges(IDbContextFactory<CatalogueContext> context
         var note = check.May(form.Note, "note", BoardComponent.MaxTextLength);
         if (check.Refusal is { } refusal)
             return refusal;
+        if (draft.Context.Entry(record).State is EntityState.Detached
+            && await draft.Context.Components.CountAsync(row => row.RevisionId == draft.Revision.Id, cancellationToken) >= BoardComponent.MaxInTeardown)
+            return new Refusal(null, $"A teardown holds at most {BoardComponent.MaxInTeardown} components.");
         if (form.Quantity is < 0 or > 100_000)
             return new Refusal("quantity", $"quantity is 0 to 100000; it was {form.Quantity}.");
         if (form.Parallel is < 1 or > 1000)
@@ -112,7 +116,7 @@ public sealed class ComponentChanges(IDbContextFactory<CatalogueContext> context
     private static async Task<(FamilyId? Id, Evidence? Evidence, Refusal? Refusal)> FamilyAsync(
         Draft draft, BoardComponent record, ComponentForm form, string? partNumber, CancellationToken cancellationToken)
     {
-        if (form.Family is { Length: > 0 } slug)
+        if (PlainText.Clean(form.Family) is { } slug)
         {
             var found = await draft.Context.Families.Where(row => row.Slug == slug).Select(row => new { Id = row.MergedIntoId ?? row.Id }).SingleOrDefaultAsync(cancellationToken);
             if (found is null)

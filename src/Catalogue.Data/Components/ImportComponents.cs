@@ -63,7 +63,7 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
             read.Delimiter,
             numbers.Count(number => number is not null && LinkFamilies.IsIdentifying(number)));
         if (dryRun)
-            return new ChangeOutcome<Report>.Done(report);
+            return await RefuseAsync(teardown, board, read.Rows.Count, cancellationToken) ?? new ChangeOutcome<Report>.Done(report);
 
         return await drafts.EditAsync<Report>(
             teardown,
@@ -72,8 +72,8 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
             async (draft, cancel) =>
             {
                 var revision = draft.Revision.Id;
-                if (!await draft.Context.Boards.AnyAsync(row => row.RevisionId == revision && row.Id == board, cancel))
-                    return new ChangeOutcome<Report>.NotFound($"Board {board} was removed from the draft.");
+                if (await RefuseAsync(draft.Context, revision, board, read.Rows.Count, cancel) is { } refusal)
+                    return refusal;
                 var families = await LinkFamilies.RunAsync(draft.Context, numbers.OfType<PartNumber>(), cancel);
                 var position = (await draft.Context.Components.Where(row => row.RevisionId == revision && row.BoardId == board).MaxAsync(row => (int?)row.Position, cancel) ?? -1) + 1;
                 for (var i = 0; i < read.Rows.Count; i++)
@@ -81,6 +81,30 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
                 return new ChangeOutcome<Report>.Done(report);
             },
             cancellationToken);
+    }
+
+    private async Task<ChangeOutcome<Report>?> RefuseAsync(TeardownId teardown, BoardId board, int count, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        // The revision that an import would go into, or be copied from.
+        var latest = await context.Revisions.AsNoTracking()
+            .Where(row => row.TeardownId == teardown && row.State != RevisionState.Superseded && row.State != RevisionState.Withdrawn)
+            .OrderByDescending(row => row.Number)
+            .Select(row => (RevisionId?)row.Id)
+            .FirstOrDefaultAsync(cancellationToken);
+        return latest is { } revision
+            ? await RefuseAsync(context, revision, board, count, cancellationToken)
+            : new ChangeOutcome<Report>.NotFound("The teardown was withdrawn; nothing in it can be edited.");
+    }
+
+    private static async Task<ChangeOutcome<Report>?> RefuseAsync(CatalogueContext context, RevisionId revision, BoardId board, int count, CancellationToken cancellationToken)
+    {
+        if (!await context.Boards.AnyAsync(row => row.RevisionId == revision && row.Id == board, cancellationToken))
+            return new ChangeOutcome<Report>.NotFound($"Board {board} was removed from the draft.");
+        var there = await context.Components.CountAsync(row => row.RevisionId == revision, cancellationToken);
+        return there + count > BoardComponent.MaxInTeardown
+            ? new ChangeOutcome<Report>.Refused("file", $"A teardown holds at most {BoardComponent.MaxInTeardown} components; {there} are there and the list has {count}.")
+            : null;
     }
 
     private static BoardComponent Component(

@@ -8,6 +8,9 @@ namespace Catalogue.Domain.Components;
 /// <summary>One kind of part at one place of a board: what was read, what it was resolved to, and how many work together.</summary>
 public sealed class BoardComponent : IEditableRecord
 {
+    /// <summary>The most component lines of one teardown: far beyond any power product, and its page can still be made at once.</summary>
+    public const int MaxInTeardown = 5000;
+
     /// <summary>Longest marking as read.</summary>
     public const int MaxMarkingLength = 500;
 

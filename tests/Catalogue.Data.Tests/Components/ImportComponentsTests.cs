@@ -60,6 +60,33 @@ public sealed class ImportComponentsTests : DatabaseTests
     }
 
     [Fact]
+    public async Task Run_OnABoardThatLeftTheDraft_IsNotFound_InTheDryRunToo()
+    {
+        var (teardown, board) = await OpenAsync();
+        await Bench.PublishAsync(teardown.Slug);
+        Bench.Done(await Database.Get<BoardChanges>().RemoveAsync(board, null, Bench.Reviewer));
+
+        foreach (var dryRun in new[] { true, false })
+        {
+            var outcome = await Database.Get<ImportComponents>().RunAsync(board, Encoding.UTF8.GetBytes(List), "list.csv", dryRun, Bench.Reviewer);
+            Assert.IsType<ChangeOutcome<ImportComponents.Report>.NotFound>(outcome);
+        }
+    }
+
+    [Fact]
+    public async Task Run_ALongerListThanATeardownHolds_IsRefusedInTheDryRunToo()
+    {
+        var (_, board) = await OpenAsync();
+        var list = "Reference,Value,Qty\n" + string.Concat(Enumerable.Range(1, BoardComponent.MaxInTeardown + 1).Select(n => FormattableString.Invariant($"R{n},1k,1\n")));
+
+        foreach (var dryRun in new[] { true, false })
+        {
+            var outcome = await Database.Get<ImportComponents>().RunAsync(board, Encoding.UTF8.GetBytes(list), "list.csv", dryRun, Bench.Reviewer);
+            Assert.IsType<ChangeOutcome<ImportComponents.Report>.Refused>(outcome);
+        }
+    }
+
+    [Fact]
     public async Task Run_TenBoardsAtOnceWithTheSameNewFamilies_OpensEachFamilyOnce()
     {
         var boards = new List<Domain.Teardowns.BoardId>();
