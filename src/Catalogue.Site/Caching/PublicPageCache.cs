@@ -232,5 +232,5 @@ public sealed class PublicPageCache(RequestDelegate next, PageStore pages, ReadS
     }
 
     // The mapper wraps what the driver throws.
-    private static bool IsOfDatabase(Exception? exception) => exception is DbException or TimeoutException || exception?.InnerException is { } inner && IsOfDatabase(inner);
+    private static bool IsOfDatabase(Exception? exception) => exception is DbException { IsTransient: true } or DbException { SqlState: null } or TimeoutException || exception?.InnerException is { } inner && IsOfDatabase(inner);
 }
