@@ -28,5 +28,5 @@ internal static class Policies
 
     /// <summary>The name that the audit writes down.</summary>
     public static Editor ToEditor(this ClaimsPrincipal user) =>
-        new(user.FindFirstValue(AccountClaims.DisplayName) ?? user.Identity?.Name ?? throw new InvalidOperationException("Nobody is signed in."));
+        new(user.FindFirstValue(AccountClaims.DisplayName) ?? user.Identity?.Name ?? throw new InvalidOperationException("Nobody is signed in."), IsPerson: !user.HasClaim(claim => claim.Type == TokenAuthentication.ScopeClaim));
 }

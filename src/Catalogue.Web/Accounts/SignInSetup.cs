@@ -33,16 +33,28 @@ internal static class SignInSetup
                 options.AccessDeniedPath = "/account/denied";
                 options.ReturnUrlParameter = "then";
                 options.ExpireTimeSpan = TimeSpan.FromDays(14);
-                options.Events = new CookieAuthenticationEvents { OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync };
+                options.Events = new CookieAuthenticationEvents
+                {
+                    OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync,
+                    // Relative, so that no host that somebody made up stands in it.
+                    OnRedirectToLogin = context => RedirectHere(context),
+                    OnRedirectToAccessDenied = context => RedirectHere(context),
+                };
             });
         services.Configure<SecurityStampValidatorOptions>(options => options.ValidationInterval = TimeSpan.FromMinutes(2));
         services.AddAuthorization(Policies.Configure);
         services.AddCascadingAuthenticationState();
     }
 
+    private static Task RedirectHere(RedirectContext<CookieAuthenticationOptions> context)
+    {
+        context.Response.Redirect(new Uri(context.RedirectUri).PathAndQuery);
+        return Task.CompletedTask;
+    }
+
     /// <summary>True for an address within this site, such as one the sign-in may return to.</summary>
     public static bool IsLocal(string? address) =>
-        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.StartsWith("/\\", StringComparison.Ordinal) && !address.Any(char.IsControl);
+        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.StartsWith("/\\", StringComparison.Ordinal) && address.All(c => c is > ' ' and < (char)0x7F);
 
     /// <summary>Signs an account in with its roles and name.</summary>
     public static Task SignInAsync(this SignInManager<Account> manager, Account account) => manager.SignInAsync(account, isPersistent: true);

@@ -14,6 +14,17 @@ internal static class ApiEndpoints
         api.MapUploads();
         api.MapCatalogue();
         api.MapQuestions();
-        app.MapOpenApi(Prefix + "/openapi.json").AllowAnonymous();
+        app.MapOpenApi(Prefix + "/{documentName:regex(^openapi$)}.json").AllowAnonymous();
+        ((IEndpointConventionBuilder)api).Finally(AlsoHead);
+    }
+
+    /// <summary>Whatever can be read can be asked for with HEAD.</summary>
+    public static void AlsoHead(EndpointBuilder endpoint)
+    {
+        foreach (var methods in endpoint.Metadata.OfType<HttpMethodMetadata>().Where(found => found.HttpMethods.Contains(HttpMethods.Get) && !found.HttpMethods.Contains(HttpMethods.Head)).ToList())
+        {
+            endpoint.Metadata.Remove(methods);
+            endpoint.Metadata.Add(new HttpMethodMetadata([.. methods.HttpMethods, HttpMethods.Head]));
+        }
     }
 }

@@ -16,8 +16,8 @@ internal static class HealthEndpoints
 
     public static void MapHealth(this IEndpointRouteBuilder app)
     {
-        app.MapGet("/health/live", () => TypedResults.Ok(new Health("live"))).AllowAnonymous().ExcludeFromDescription();
-        app.MapGet("/health/ready", ReadyAsync).AllowAnonymous().ExcludeFromDescription();
+        app.MapGet("/health/live", () => TypedResults.Ok(new Health("live"))).AllowAnonymous().ExcludeFromDescription().Finally(ApiEndpoints.AlsoHead);
+        app.MapGet("/health/ready", ReadyAsync).AllowAnonymous().ExcludeFromDescription().Finally(ApiEndpoints.AlsoHead);
     }
 
     private static async Task<IResult> ReadyAsync(HttpContext http, SettingsQuery settings, JobQueue queue, MediaStore media, Planting planting, CancellationToken cancel)

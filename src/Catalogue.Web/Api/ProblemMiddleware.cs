@@ -1,5 +1,7 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.Net.Http.Headers;
 using Npgsql;
 
 namespace Catalogue.Web.Api;
@@ -10,10 +12,16 @@ namespace Catalogue.Web.Api;
 /// </summary>
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="log">The log.</param>
-internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMiddleware> log)
+internal sealed partial class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMiddleware> log)
 {
     public async Task InvokeAsync(HttpContext context)
     {
+        if (!HasReadableCharset(context.Request))
+        {
+            await WriteAsync(context, StatusCodes.Status415UnsupportedMediaType, "The charset of the content type is not known; JSON is UTF-8.");
+            return;
+        }
+
         try
         {
             await next(context);
@@ -33,6 +41,10 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
         {
             context.Features.Get<IHttpRequestLifetimeFeature>()?.Abort();
         }
+        catch (PostgresException exception) when (!context.Response.HasStarted && exception.SqlState == PostgresErrorCodes.CharacterNotInRepertoire)
+        {
+            await WriteAsync(context, StatusCodes.Status400BadRequest, "A text holds a character that no field takes, such as NUL.");
+        }
         catch (NpgsqlException exception) when (!context.Response.HasStarted && exception.IsTransient)
         {
             log.LogError(exception, "The database did not answer {Method} {Path}.", context.Request.Method, context.Request.Path);
@@ -46,11 +58,17 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
         }
     }
 
+    private static bool HasReadableCharset(HttpRequest request) =>
+        !MediaTypeHeaderValue.TryParse(request.ContentType, out var type) || !type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)
+        || type.MediaType.Value?.Contains("json", StringComparison.OrdinalIgnoreCase) is not true;
+
     private static string Explain(BadHttpRequestException exception, HttpRequest request) => exception switch
     {
         { InnerException: JsonException json } => $"The JSON could not be read: {Plain(json)}",
         { StatusCode: StatusCodes.Status400BadRequest } when exception.Message.Contains("from body", StringComparison.Ordinal) =>
             "The call needs a JSON body; GET /api/v1/openapi.json lists the fields.",
+        { StatusCode: StatusCodes.Status400BadRequest } when Unbound().Match(exception.Message) is { Success: true } unbound =>
+            $"{unbound.Groups[1].Value} cannot be “{unbound.Groups[2].Value}”; GET /api/v1/openapi.json lists the parameters and their values.",
         { StatusCode: StatusCodes.Status400BadRequest } => exception.Message,
         _ => ApiProblem.Words(exception.StatusCode, request),
     };
@@ -66,6 +84,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
             return $"the value{where} is not of the kind the field takes; GET /api/v1/openapi.json lists the fields and their values.";
         if (message.Contains("missing required properties", StringComparison.Ordinal))
             return $"required fields are missing{where}: {message.Split("including: ", 2).LastOrDefault()}";
+        if (message.Contains("null values", StringComparison.Ordinal))
+            return $"the field “{message.Split('\'', 3).ElementAtOrDefault(1)}” may not be null{where}.";
         return message + where;
     }
 
@@ -82,4 +102,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
         context.Response.StatusCode = status;
         await context.Response.WriteAsJsonAsync(ApiProblem.Document(status, detail), options: null, contentType: ApiProblem.ContentType);
     }
+
+    // The framework's own words name .NET types; a caller needs the parameter's name and what it gave.
+    [GeneratedRegex("^Failed to bind parameter \"\\S+ (\\w+)\" from \"(.*)\"", RegexOptions.Singleline)]
+    private static partial Regex Unbound();
 }

@@ -160,6 +160,8 @@ internal static class TeardownEndpoints
             return ApiProblem.Of(StatusCodes.Status401Unauthorized, "Drafts are for people and scripts of the lab: send a bearer token.");
         if (ListQuestions.Refuse(category, after, limit) is { } refusal)
             return refusal;
+        if (after is not null && PageMark.TryParse(after)?.Moment is null)
+            return ApiProblem.Of(StatusCodes.Status400BadRequest, "after is the mark that the previous page of this list gave; this one belongs to another list.", "after");
         MakerId? maker = null;
         if (brand is not null)
         {

@@ -74,6 +74,8 @@ internal static class UploadEndpoints
 
         if (await teardowns.FindAsync(slug, cancel) is not { } teardown)
             return ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no teardown “{slug}”.");
+        if (board is { } wanted && !await photos.HasBoardAsync(teardown, BoardId.From(wanted), cancel))
+            return ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no board {wanted} in “{slug}”.", "board");
         if (TooLong(http, PhotoBodyLimit))
             return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A photo has at most {ImageLimits.DefaultMaxUploadBytes / (1024 * 1024)} MiB.");
         var upload = await UploadedFile.OpenAsync(http.Request, cancel);

@@ -25,7 +25,7 @@ internal sealed record UploadedFile(Stream? Stream, string? FileName, IResult? P
                     && HeaderUtilities.RemoveQuotes(disposition.Name) == "file")
                 {
                     var name = HeaderUtilities.RemoveQuotes(disposition.FileNameStar.HasValue ? disposition.FileNameStar : disposition.FileName).Value;
-                    return new UploadedFile(section.Body, Clean(name), null);
+                    return new UploadedFile(new ArrivingStream(section.Body), Clean(name), null);
                 }
             }
         }
@@ -37,7 +37,7 @@ internal sealed record UploadedFile(Stream? Stream, string? FileName, IResult? P
         return Refuse(StatusCodes.Status400BadRequest, "There is no field named file with a file in it.");
     }
 
-    private static string? Clean(string? name) => Domain.Text.PlainText.Clean(name) is { } clean ? clean[..Math.Min(clean.Length, 255)] : null;
+    private static string? Clean(string? name) => Domain.Text.PlainText.Clean(name) is { } clean ? Domain.Text.PlainText.Clean(clean[..Math.Min(clean.Length, 255)]) : null;
 
     private static UploadedFile Refuse(int status, string detail) => new(null, null, ApiProblem.Of(status, detail, "file"));
 }

@@ -53,6 +53,7 @@ public static class CatalogueHost
         var app = builder.Build();
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
+        app.UseMiddleware<CleanQuery>();
         app.UseWhen(context => IsApi(context.Request.Path), api => api.UseMiddleware<ProblemMiddleware>());
         app.UseWhen(context => !IsApi(context.Request.Path), pages => pages.UseMiddleware<FaultPages>());
         app.UseWhen(context => IsPublicPage(context.Request.Path) || context.Request.Path.StartsWithSegments(ApiEndpoints.Prefix), compressed => compressed.UseResponseCompression());
@@ -118,10 +119,12 @@ public static class CatalogueHost
         services.ConfigureHttpJsonOptions(json =>
         {
             StoredJson.Configure(json.SerializerOptions);
+            json.SerializerOptions.PropertyNameCaseInsensitive = false;
+            json.SerializerOptions.RespectNullableAnnotations = true;
             json.SerializerOptions.UnmappedMemberHandling = System.Text.Json.Serialization.JsonUnmappedMemberHandling.Disallow;
         });
         services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
-        services.Configure<ForwardedHeadersOptions>(forwarded => forwarded.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto | ForwardedHeaders.XForwardedHost);
+        services.Configure<ForwardedHeadersOptions>(forwarded => forwarded.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto);
         services.AddCatalogueRateLimits();
         services.AddCatalogueOpenApi();
     }

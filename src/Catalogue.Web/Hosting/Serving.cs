@@ -1,6 +1,7 @@
 using System.Net.Sockets;
 using Catalogue.Data;
 using Catalogue.Data.Accounts;
+using Catalogue.Media.Photos;
 using Catalogue.Web.Accounts;
 using Catalogue.Web.Demo;
 using Microsoft.AspNetCore.Connections;
@@ -58,6 +59,8 @@ public static class Serving
     private static async Task PrepareAsync(IServiceProvider services, CancellationToken stop)
     {
         var contexts = services.GetRequiredService<IDbContextFactory<CatalogueContext>>();
+        // Uploads that a crash left half received; none that still runs is a day old.
+        services.GetRequiredService<MediaStore>().RemoveAbandoned(services.GetRequiredService<TimeProvider>().GetUtcNow().AddDays(-1));
         await CatalogueDatabase.MigrateAsync(contexts, stop);
         await services.GetRequiredService<OpenAccount>().PrepareRolesAsync(stop);
     }

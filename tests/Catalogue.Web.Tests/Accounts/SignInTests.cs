@@ -37,6 +37,8 @@ public sealed partial class SignInTests(SiteFixture site) : IClassFixture<SiteFi
     [InlineData("https://elsewhere.example/")]
     [InlineData("//elsewhere.example/")]
     [InlineData("/\\elsewhere.example/")]
+    [InlineData("/lab/\u00e9")]
+    [InlineData("/\u2028lab")]
     public async Task SignIn_ReturningElsewhere_GoesToTheLab(string then)
     {
         var name = "adair" + Math.Abs(then.GetHashCode(StringComparison.Ordinal) % 1000);

@@ -60,6 +60,7 @@ public sealed class BadInputTests(SiteFixture site) : IClassFixture<SiteFixture>
     [InlineData("{")]
     [InlineData("[]")]
     [InlineData("null")]
+    [InlineData("{\"title\":\"t\",\"product\":null}")]
     [InlineData("{\"product\":{\"brand\":\"A\",\"name\":\"B\",\"model\":\"C\",\"category\":\"toaster\"},\"title\":\"T\"}")]
     [InlineData("{\"product\":{\"brand\":\"A\",\"name\":\"B\",\"model\":\"C\",\"category\":1},\"title\":\"T\"}")]
     [InlineData("{\"product\":{\"brand\":\"A\",\"name\":\"B\",\"category\":\"charger\"},\"title\":\"T\"}")]
@@ -71,6 +72,131 @@ public sealed class BadInputTests(SiteFixture site) : IClassFixture<SiteFixture>
         var problem = await Requests.ReadAsync(response, HttpStatusCode.BadRequest);
         Assert.DoesNotContain("Catalogue.", problem.Text("detail"), StringComparison.Ordinal);
         Assert.DoesNotContain("NewTeardown", problem.Text("detail"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/api/v1/questions/designs-using-family/answer?family=%00", HttpStatusCode.BadRequest)]
+    [InlineData("/api/v1/questions/designs-using-family/answer?family=a%00b", HttpStatusCode.OK)]
+    [InlineData("/api/v1/teardowns?brand=%00", HttpStatusCode.NotFound)]
+    public async Task Query_WithANul_IsAnsweredAsWithoutIt(string path, HttpStatusCode status) => await site.Anonymous.GetJsonAsync(path, status);
+
+    [Theory]
+    [InlineData("/ask/designs-using-family?family=%00")]
+    [InlineData("/ask/designs-using-family?family=a%00b")]
+    [InlineData("/search?q=%00%01")]
+    public async Task Page_AskedWithANul_IsNoOutage(string path) => Assert.Equal(HttpStatusCode.OK, (await site.Anonymous.GetAsync(path)).StatusCode);
+
+    [Theory]
+    [InlineData("{\"subject\":\"designs\",\"has\":[{\"family\":\"a\\u0000b\"}]}", HttpStatusCode.UnprocessableEntity)]
+    [InlineData("{\"subject\":\"designs\",\"has\":[null]}", HttpStatusCode.UnprocessableEntity)]
+    [InlineData("{\"subject\":\"designs\",\"has\":null}", HttpStatusCode.BadRequest)]
+    public async Task Ask_WithNulOrNull_IsSaid(string question, HttpStatusCode status)
+    {
+        using var response = await site.Anonymous.PostAsync("/api/v1/ask", new StringContent(question, Encoding.UTF8, "application/json"));
+
+        await Requests.ReadAsync(response, status);
+    }
+
+    [Theory]
+    [InlineData("{\"category\":null}")]
+    [InlineData("{\"obtained\":null}")]
+    [InlineData("{\"standfirst\":\"\\ud800\"}")]
+    [InlineData("{\"\\ud800\":1}")]
+    [InlineData("{\"Title\":\"cased\"}")]
+    public async Task Patch_ThatCannotBeMeant_IsRefusedAndChangesNothing(string patch)
+    {
+        var (slug, _) = await OpenAsync();
+
+        using var response = await site.Writer.PatchAsync($"/api/v1/teardowns/{slug}", new StringContent(patch, Encoding.UTF8, "application/json"));
+
+        await Requests.ReadAsync(response, HttpStatusCode.BadRequest);
+        var draft = await site.Reader.GetJsonAsync($"/api/v1/teardowns/{slug}?draft=true");
+        Assert.Equal(("power_station", "Tor 600"), (draft.GetProperty("product").Text("category"), draft.Text("title")));
+    }
+
+    [Fact]
+    public async Task Patch_OfAFieldThatMayBeMissing_TakesItAway()
+    {
+        var (slug, board) = await OpenAsync();
+        var component = (await site.Writer.PostAsync($"/api/v1/boards/{board}/components", new { role = "switch", package = "TO-220", parallel = 4 })).Text("id");
+
+        await site.Writer.SendAsync(HttpMethod.Patch, $"/api/v1/components/{component}", new { package = (string?)null }, HttpStatusCode.OK);
+        await site.Writer.SendAsync(HttpMethod.Patch, $"/api/v1/components/{component}", new { parallel = (int?)null }, HttpStatusCode.BadRequest);
+        await site.Writer.SendAsync(HttpMethod.Patch, $"/api/v1/components/{component}", new { family = "a\0b" }, HttpStatusCode.UnprocessableEntity);
+
+        var row = (await site.Reader.GetJsonAsync($"/api/v1/teardowns/{slug}?draft=true")).Items("boards").Single().Items("components").Single();
+        Assert.Equal((System.Text.Json.JsonValueKind.Null, 4), (row.GetProperty("package").ValueKind, row.GetProperty("parallel").GetInt32()));
+    }
+
+    [Fact]
+    public async Task Photo_ForAnUnknownBoard_IsRefusedBeforeItIsTakenIn()
+    {
+        var (slug, _) = await OpenAsync();
+        var before = Stored();
+
+        await site.Writer.UploadAsync($"/api/v1/teardowns/{slug}/photos?board={Guid.NewGuid()}", Pictures.Png(33, 44, 7), "a.png", HttpStatusCode.NotFound);
+
+        Assert.Equal(before, Stored());
+    }
+
+    [Fact]
+    public async Task Photo_ThatBreaksOff_IsTheSendersFault()
+    {
+        var (slug, _) = await OpenAsync();
+        var cut = new ByteArrayContent([.. "--b\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a.png\"\r\n\r\n"u8, .. Pictures.Png(40, 40, 3)]);
+        cut.Headers.ContentType = MediaTypeHeaderValue.Parse("multipart/form-data; boundary=b");
+
+        using var response = await site.Writer.PostAsync($"/api/v1/teardowns/{slug}/photos", cut);
+
+        await Requests.ReadAsync(response, HttpStatusCode.BadRequest);
+    }
+
+    [Fact]
+    public async Task Photo_WithALongNameOfOddLetters_IsTakenIn()
+    {
+        var (slug, _) = await OpenAsync();
+
+        await site.Writer.UploadAsync($"/api/v1/teardowns/{slug}/photos", Pictures.Png(41, 40, 3), new string('a', 254) + "\U0001F600.png", HttpStatusCode.Created);
+    }
+
+    [Fact]
+    public async Task Charset_ThatIsUnknown_IsSaid()
+    {
+        using var content = new StringContent("{}");
+        content.Headers.ContentType = MediaTypeHeaderValue.Parse("application/json; charset=bogus");
+        using var response = await site.Writer.PostAsync("/api/v1/teardowns", content);
+
+        await Requests.ReadAsync(response, HttpStatusCode.UnsupportedMediaType);
+    }
+
+    [Fact]
+    public async Task Parameter_OfTheWrongKind_IsSaidWithoutTypesOfOurs()
+    {
+        var problem = await site.Anonymous.GetJsonAsync("/api/v1/teardowns?limit=many", HttpStatusCode.BadRequest);
+
+        Assert.Equal("limit cannot be “many”; GET /api/v1/openapi.json lists the parameters and their values.", problem.Text("detail"));
+    }
+
+    [Theory]
+    [InlineData("/api/v1/teardowns")]
+    [InlineData("/api/v1/questions")]
+    [InlineData("/health/live")]
+    public async Task Head_OfWhatCanBeRead_IsAnswered(string path)
+    {
+        using var response = await site.Anonymous.SendAsync(new HttpRequestMessage(HttpMethod.Head, path));
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task SignIn_SentToFromAMadeUpHost_StaysOnThisSite()
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/lab");
+        request.Headers.Host = "elsewhere.example";
+        request.Headers.Add("X-Forwarded-Host", "elsewhere.example");
+        using var response = await site.Anonymous.SendAsync(request);
+
+        Assert.Equal("/sign-in?then=%2Flab", response.Headers.Location?.OriginalString);
     }
 
     [Fact]
