@@ -162,18 +162,18 @@ public sealed class TeardownBodyTests : BunitContext
     [Fact]
     public void Body_RulesGiveTheSameNow_SaysNothingBeside()
     {
-        _sample.Current = [_sample.Now(_sample.Figures[0], 1, _sample.Figures[0].Verdict)];
+        _sample.Current = [_sample.Now(_sample.Figures[0], FuseHeadroom.Version, _sample.Figures[0].Verdict)];
         Assert.Empty(Body().FindAll(".since"));
     }
 
     [Fact]
     public void Body_RuleChangedSince_PrintsBoth()
     {
-        _sample.Current = [_sample.Now(_sample.Figures[0], 2, Verdict.Adequate, 1.5)];
+        _sample.Current = [_sample.Now(_sample.Figures[0], FuseHeadroom.Version + 1, Verdict.Adequate, 1.5)];
         var page = Body();
         Assert.Contains("0.83", Words(page.Find("#margins .figure-row .lnh")), StringComparison.Ordinal);
         var since = Words(page.Find(".since"));
-        Assert.Contains("version 2", since, StringComparison.Ordinal);
+        Assert.Contains($"version {FuseHeadroom.Version + 1}", since, StringComparison.Ordinal);
         Assert.Contains("1.24", since, StringComparison.Ordinal);
         Assert.Contains("adequate", since, StringComparison.Ordinal);
     }
@@ -181,7 +181,7 @@ public sealed class TeardownBodyTests : BunitContext
     [Fact]
     public void Body_RuleCannotComputeItAnyMore_SaysWhatIsMissing()
     {
-        _sample.Current = [_sample.Now(_sample.Figures[0], 2, Verdict.Unknown, null)];
+        _sample.Current = [_sample.Now(_sample.Figures[0], FuseHeadroom.Version + 1, Verdict.Unknown, null)];
         Assert.Contains("not computed, missing the rail the fuse sits in", Words(Body().Find(".since")), StringComparison.Ordinal);
     }
 
@@ -192,7 +192,7 @@ public sealed class TeardownBodyTests : BunitContext
         var text = Words(working);
         Assert.Matches(@"600.W / \(0.893 × 22.V\) = 30.5.A", text);
         Assert.Matches("35.A × 0.75 × 0.96 = 25.2.A", text);
-        Assert.Contains("fuse_headroom, version 1", text, StringComparison.Ordinal);
+        Assert.Contains($"fuse_headroom, version {FuseHeadroom.Version}", text, StringComparison.Ordinal);
         Assert.Contains("<var>I<sub>rated</sub></var>", working.InnerHtml, StringComparison.Ordinal);
         Assert.Contains("rail Pack rail: test 2", text, StringComparison.Ordinal);
         Assert.True(working.ParentElement!.HasAttribute("open"), "The first figure over a line stands open.");
