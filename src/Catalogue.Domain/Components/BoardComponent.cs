@@ -80,6 +80,9 @@ public sealed class BoardComponent : IEditableRecord
     /// <summary>The rail it sits on or in, or null.</summary>
     public RailId? RailId { get; set; }
 
+    /// <summary>Where in the circuit it stands, or null where not decided.</summary>
+    public CircuitPosition? CircuitPosition { get; set; }
+
     /// <summary>A remark, or null.</summary>
     public string? Note { get; set; }
 
@@ -88,4 +91,7 @@ public sealed class BoardComponent : IEditableRecord
 
     /// <inheritdoc />
     public uint Version { get; init; }
+
+    /// <summary>What it is called: its designators, else its role, class or part number, else its row.</summary>
+    public string Name => Designators ?? Role ?? FunctionClass?.Word() ?? PartNumber ?? FormattableString.Invariant($"row {Position + 1}");
 }

@@ -6,8 +6,11 @@ public enum RatingKind
     /// <summary>The current it is rated for, in ampere.</summary>
     RatedCurrent,
 
-    /// <summary>The voltage it is rated for, in volt; whether ac or dc stands in the condition.</summary>
+    /// <summary>The voltage it is rated for, in volt: dc or peak, unless the condition says ac.</summary>
     RatedVoltage,
+
+    /// <summary>The ac voltage it is rated for, in volt rms.</summary>
+    RatedVoltageAc,
 
     /// <summary>The capacitance, in farad.</summary>
     Capacitance,
@@ -41,4 +44,43 @@ public enum RatingKind
 
     /// <summary>The temperature around the part, in °C.</summary>
     AmbientTemperature,
+
+    /// <summary>Capacity of one cell, in ampere-hour.</summary>
+    CellCapacity,
+
+    /// <summary>Nominal voltage of one cell, in volt; where the cell's own sheet differs from its chemistry.</summary>
+    CellVoltage,
+
+    /// <summary>The highest voltage across the part in use, ringing included, in volt; measured, or worked out by the reviewer.</summary>
+    PeakVoltage,
+
+    /// <summary>The peak of the ripple on the dc across the part, in volt.</summary>
+    RippleVoltage,
+
+    /// <summary>The spike on top of the working voltage, in volt.</summary>
+    SpikeVoltage,
+
+    /// <summary>The output voltage behind the part's winding, in volt.</summary>
+    OutputVoltage,
+
+    /// <summary>Primary to secondary turns, a ratio above zero.</summary>
+    TurnsRatio,
+
+    /// <summary>The share of the period for which the part conducts, a ratio of 0 to 1.</summary>
+    DutyCycle,
+
+    /// <summary>The rms current through the place in use, all parallel parts together, in ampere.</summary>
+    RmsCurrent,
+
+    /// <summary>The mean current through the place in use, all parallel parts together, in ampere.</summary>
+    MeanCurrent,
+
+    /// <summary>Forward voltage at that current, in volt.</summary>
+    ForwardVoltage,
+
+    /// <summary>On-resistance hot, divided by that at 25 °C; a ratio from 1.</summary>
+    TemperatureFactor,
+
+    /// <summary>Thermal resistance from junction to ambient as mounted, in °C/W.</summary>
+    ThermalResistance,
 }

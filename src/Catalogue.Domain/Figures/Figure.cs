@@ -1,10 +1,11 @@
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 
 namespace Catalogue.Domain.Figures;
 
-/// <summary>A computed quantity of one component in one revision, stored with its working.</summary>
+/// <summary>A computed quantity of one component or rail in one revision, stored with its working.</summary>
 public sealed class Figure : IRevisionContent
 {
     /// <inheritdoc />
@@ -19,8 +20,14 @@ public sealed class Figure : IRevisionContent
     /// <summary>The version of the rule that computed it.</summary>
     public required int RuleVersion { get; init; }
 
-    /// <summary>The component it is about.</summary>
-    public required ComponentId ComponentId { get; init; }
+    /// <summary>The component it is about, or null for a figure of a rail.</summary>
+    public ComponentId? ComponentId { get; init; }
+
+    /// <summary>The rail it is about, or null for a figure of a component.</summary>
+    public RailId? RailId { get; init; }
+
+    /// <summary>The id of the component or the rail.</summary>
+    public Guid Subject => ComponentId?.Value ?? RailId!.Value.Value;
 
     /// <summary>The lowest case, or null when unknown.</summary>
     public double? Low { get; init; }
@@ -46,36 +53,30 @@ public sealed class Figure : IRevisionContent
     /// <summary>The sum.</summary>
     public required Working Working { get; init; }
 
-    /// <summary>A figure row from a rule's result.</summary>
-    public static Figure From(RevisionId revision, ComponentId component, string rule, int version, FigureResult result) => result switch
+    /// <summary>A figure row from a rule's result. Either a component or a rail is given.</summary>
+    public static Figure Of(RevisionId revision, ComponentId? component, RailId? rail, FigureRule rule, FigureResult result)
     {
-        FigureResult.Computed computed => new Figure
+        ArgumentNullException.ThrowIfNull(rule);
+        ArgumentNullException.ThrowIfNull(result);
+        if (component is null == rail is null)
+            throw new ArgumentException("A figure is of a component or of a rail.", nameof(component));
+        var computed = result as FigureResult.Computed;
+        return new Figure
         {
             RevisionId = revision,
             Id = FigureId.New(),
-            Rule = rule,
-            RuleVersion = version,
+            Rule = rule.Code,
+            RuleVersion = rule.Version,
             ComponentId = component,
-            Low = computed.Value.Low,
-            Nominal = computed.Value.Nominal,
-            High = computed.Value.High,
-            Unit = computed.Unit,
-            Verdict = computed.Verdict,
-            StaticOnly = computed.StaticOnly,
-            Working = computed.Working,
-        },
-        FigureResult.Unknown unknown => new Figure
-        {
-            RevisionId = revision,
-            Id = FigureId.New(),
-            Rule = rule,
-            RuleVersion = version,
-            ComponentId = component,
-            Unit = Unit.Ratio,
-            Verdict = Verdict.Unknown,
-            Missing = unknown.Missing,
-            Working = unknown.Working,
-        },
-        _ => throw new ArgumentOutOfRangeException(nameof(result)),
-    };
+            RailId = rail,
+            Low = computed?.Value.Low,
+            Nominal = computed?.Value.Nominal,
+            High = computed?.Value.High,
+            Unit = computed?.Unit ?? rule.Unit,
+            Verdict = computed?.Verdict ?? Verdict.Unknown,
+            StaticOnly = computed?.StaticOnly ?? false,
+            Missing = (result as FigureResult.Unknown)?.Missing ?? [],
+            Working = result.Working,
+        };
+    }
 }

@@ -20,4 +20,7 @@ public enum Verdict
 
     /// <summary>An input is missing, and is named.</summary>
     Unknown,
+
+    /// <summary>A fact that is held against no line, such as a loss or a stored energy.</summary>
+    NoLine,
 }

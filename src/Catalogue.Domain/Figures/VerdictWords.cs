@@ -14,6 +14,7 @@ public static class VerdictWords
         Verdict.Thin => "thin",
         Verdict.Adequate => "adequate",
         Verdict.Ample => "ample",
+        Verdict.NoLine => "no-line",
         _ => "unknown",
     };
 }

@@ -5,5 +5,6 @@ namespace Catalogue.Domain.Figures;
 /// <param name="Inputs">The inputs known, each with its source.</param>
 /// <param name="Lines">The lines the figure was held against, each in words.</param>
 /// <param name="Notes">What the figure leaves out or assumes, each in words.</param>
+/// <param name="Marks">Where those lines lie; null when it is held against none, was not computed, or was stored before marks were kept.</param>
 public sealed record Working(
-    IReadOnlyList<WorkingStep> Steps, IReadOnlyList<WorkingInput> Inputs, IReadOnlyList<string> Lines, IReadOnlyList<string> Notes);
+    IReadOnlyList<WorkingStep> Steps, IReadOnlyList<WorkingInput> Inputs, IReadOnlyList<string> Lines, IReadOnlyList<string> Notes, LineMarks? Marks = null);

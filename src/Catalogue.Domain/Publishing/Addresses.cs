@@ -114,7 +114,7 @@ public static class Addresses
     public static string ComponentAnchor(ComponentId component) => $"part-{component}";
 
     /// <summary>The place of a component's figure on its teardown's page.</summary>
-    public static string FigureAnchor(ComponentId component, string rule) => $"figure-{rule.Replace('_', '-')}-{component}";
+    public static string FigureAnchor(Guid subject, string rule) => $"figure-{rule.Replace('_', '-')}-{subject:D}";
 
     /// <summary>The place of a photo on its teardown's page.</summary>
     public static string PhotoAnchor(PhotoId photo) => $"photo-{photo}";

@@ -85,7 +85,7 @@ public static class QuantityReader
             'G' => 1e9,
             _ => 0,
         };
-        return factor != 0 && UnitSymbols.Find(text[1..]) is { } unit and not (Unit.DegreeCelsius or Unit.Ratio or Unit.Kilogram or Unit.PerDegreeCelsius)
+        return factor != 0 && UnitSymbols.Find(text[1..]) is { } unit and not (Unit.DegreeCelsius or Unit.Ratio or Unit.Kilogram or Unit.PerDegreeCelsius or Unit.DegreeCelsiusPerWatt)
             ? (factor, unit)
             : null;
     }

@@ -23,7 +23,7 @@ public static class QuantityText
         var sign = unit.Sign();
         if (unit is Unit.Ratio)
             return Number(value, digits);
-        if (unit is Unit.PerDegreeCelsius)
+        if (unit is Unit.PerDegreeCelsius or Unit.DegreeCelsiusPerWatt)
             return Number(value, digits) + NoBreakSpace + sign;
         if (unit is Unit.DegreeCelsius or Unit.Kilogram or Unit.Metre || value == 0)
             return Number(value, digits) + NoBreakSpace + sign;

@@ -45,6 +45,12 @@ public enum Unit
     /// <summary>Per degree Celsius; the slope of a derating line.</summary>
     PerDegreeCelsius,
 
+    /// <summary>Joule, one watt-second; stored energy.</summary>
+    Joule,
+
+    /// <summary>Degree Celsius per watt; a thermal resistance.</summary>
+    DegreeCelsiusPerWatt,
+
     /// <summary>A dimensionless ratio, 1 meaning one to one.</summary>
     Ratio,
 }

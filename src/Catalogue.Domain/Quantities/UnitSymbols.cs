@@ -19,6 +19,8 @@ public static class UnitSymbols
         (Unit.Second, "s", "s"),
         (Unit.Kilogram, "kg", "kg"),
         (Unit.PerDegreeCelsius, "1/degC", "/°C"),
+        (Unit.Joule, "J", "J"),
+        (Unit.DegreeCelsiusPerWatt, "degC/W", "°C/W"),
         (Unit.Ratio, "ratio", ""),
     ];
 

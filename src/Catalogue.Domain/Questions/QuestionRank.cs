@@ -7,7 +7,7 @@ namespace Catalogue.Domain.Questions;
 public sealed record QuestionRank
 {
     /// <summary>The figures that can rank.</summary>
-    public static IReadOnlyList<string> Figures { get; } = [FuseHeadroom.Rule];
+    public static IReadOnlyList<string> Figures { get; } = [.. FigureRules.All.Where(rule => rule.Ranks && rule.MoreIsBetter is true).Select(rule => rule.Code)];
 
     /// <summary>The figure's rule.</summary>
     [Description("The rule of the figure, such as fuse_headroom.")]

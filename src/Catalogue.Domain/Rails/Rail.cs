@@ -1,3 +1,4 @@
+using Catalogue.Domain.Products;
 using Catalogue.Domain.Teardowns;
 
 namespace Catalogue.Domain.Rails;
@@ -19,6 +20,9 @@ public sealed class Rail : IEditableRecord
 
     /// <summary>What it is.</summary>
     public RailKind Kind { get; set; }
+
+    /// <summary>The port whose rail it is, or null; what the port offers then says what the rail carries.</summary>
+    public PortId? PortId { get; set; }
 
     /// <summary>A remark, or null.</summary>
     public string? Note { get; set; }

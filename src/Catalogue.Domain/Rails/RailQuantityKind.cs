@@ -23,4 +23,10 @@ public enum RailQuantityKind
 
     /// <summary>Power factor of the rail's load, a ratio of 0 to 1; on dc it is 1 and need not be given.</summary>
     PowerFactor,
+
+    /// <summary>Frequency of the mains that feeds a bus or is fed by it, in hertz; its power pulses at twice that.</summary>
+    LineFrequency,
+
+    /// <summary>What bleeds the rail's capacitors when it is switched off, in ohm.</summary>
+    BleedResistance,
 }

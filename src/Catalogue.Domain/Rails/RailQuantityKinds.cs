@@ -5,8 +5,10 @@ namespace Catalogue.Domain.Rails;
 /// <summary>The unit, the words and the range of each kind of rail quantity.</summary>
 public static class RailQuantityKinds
 {
-    /// <summary>No rail of a power product is beyond this, in volt, ampere or watt; a larger one is a slip of the keys.</summary>
+    /// <summary>No rail of a power product is beyond this, in volt, ampere, watt or hertz; a larger one is a slip of the keys.</summary>
     public const double LargestValue = 1e6;
+
+    private const double LargestResistance = 1e12;
 
     /// <summary>The one unit in which a kind is stored.</summary>
     public static Unit Unit(this RailQuantityKind kind) => kind switch
@@ -14,6 +16,8 @@ public static class RailQuantityKinds
         RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage => Quantities.Unit.Volt,
         RailQuantityKind.MaxCurrent => Quantities.Unit.Ampere,
         RailQuantityKind.MaxPower => Quantities.Unit.Watt,
+        RailQuantityKind.LineFrequency => Quantities.Unit.Hertz,
+        RailQuantityKind.BleedResistance => Quantities.Unit.Ohm,
         _ => Quantities.Unit.Ratio,
     };
 
@@ -26,7 +30,9 @@ public static class RailQuantityKinds
         RailQuantityKind.MaxCurrent => "highest current",
         RailQuantityKind.MaxPower => "highest output power",
         RailQuantityKind.Efficiency => "efficiency",
-        _ => "power factor",
+        RailQuantityKind.PowerFactor => "power factor",
+        RailQuantityKind.LineFrequency => "line frequency",
+        _ => "bleed resistance",
     };
 
     /// <summary>Why a value cannot be, or null when it can.</summary>
@@ -34,6 +40,7 @@ public static class RailQuantityKinds
     {
         RailQuantityKind.Efficiency or RailQuantityKind.PowerFactor => value.Low > 0 && value.High <= 1 ? null : $"{kind.Word()} is a ratio above 0 and at most 1.",
         _ when value.Low <= 0 => $"{kind.Word()} is above zero.",
+        RailQuantityKind.BleedResistance => value.High <= LargestResistance ? null : $"{kind.Word()} is too large to be meant.",
         _ when value.High > LargestValue => $"{kind.Word()} is too large to be meant.",
         _ => null,
     };

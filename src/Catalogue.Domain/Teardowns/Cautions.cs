@@ -1,5 +1,6 @@
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Packs;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 
@@ -47,7 +48,7 @@ public static class Cautions
         if (revision.CellChemistry is { } chemistry)
             cautions.Add(new Caution(
                 "lithium_cells",
-                IsLithium(chemistry) ? "Lithium cells" : "Cells",
+                ChemistryWords.IsLithium(chemistry) ? "Lithium cells" : "Cells",
                 $"Cells: {chemistry}. Do not pierce, bend, crush or heat them. A swollen, hot, leaking or dented cell is left alone and moved by someone equipped for it. The pack cannot be turned off: its terminals stay live throughout."));
         else if (hasPack || facts.Components.Any(component => component.FunctionClass is FunctionClass.Cell))
             cautions.Add(new Caution(
@@ -82,9 +83,6 @@ public static class Cautions
             .Select(quantity => quantity.High)
             .DefaultIfEmpty(0)
             .Max();
-
-    private static bool IsLithium(string chemistry) =>
-        chemistry.Contains("lith", StringComparison.OrdinalIgnoreCase) || chemistry.Contains("Li", StringComparison.Ordinal) || chemistry.Contains("LFP", StringComparison.Ordinal);
 
     private static string Names(IEnumerable<Rail> rails) => string.Join(", ", rails.Select(rail => rail.Name));
 }

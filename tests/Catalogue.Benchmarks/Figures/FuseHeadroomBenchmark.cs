@@ -31,7 +31,7 @@ public class FuseHeadroomBenchmark
 
     /// <summary>The figure as it is stored and shown.</summary>
     [Benchmark]
-    public FigureResult WithWorking() => FuseHeadroom.Compute(Inputs);
+    public FigureResult WithWorking() => FuseHeadroom.Compute(Inputs, LineTable.Default);
 
     private static Given Exactly(double value) => new(Interval.Exactly(value), Evidence.ReadOnPart, null);
 }

@@ -110,7 +110,7 @@ public sealed class FuseHeadroomTests
                 6 => inputs with { AmbientTemperature = Scaled(inputs.AmbientTemperature!, more) },
                 _ => inputs with { IsMains = true, PowerFactor = Scaled(inputs.PowerFactor ?? Exactly(1), 1 / more) },
             };
-            if (FuseHeadroom.Compute(stressed) is not FigureResult.Computed after)
+            if (FuseHeadroom.Compute(stressed, LineTable.Default) is not FigureResult.Computed after)
                 return;
             var before = Computed(inputs);
             Assert.True(after.Value.Low <= before.Value.Low * (1 + 1e-12));
@@ -123,7 +123,7 @@ public sealed class FuseHeadroomTests
     public void Compute_AnyCaseWithinTheInputs_LiesWithinTheInterval() =>
         Gen.Select(GenInputs, Gen.Double[0, 1].Array[9]).Sample((inputs, at) =>
         {
-            if (FuseHeadroom.Compute(inputs) is not FigureResult.Computed whole)
+            if (FuseHeadroom.Compute(inputs, LineTable.Default) is not FigureResult.Computed whole)
                 return;
             var one = Computed(inputs with
             {
@@ -151,7 +151,7 @@ public sealed class FuseHeadroomTests
     public void Compute_OneInputMissing_IsUnknownAndNamesIt(string code)
     {
         var whole = Example() with { ParallelCount = 2, Sharing = Exactly(0.9), IsMains = true, PowerFactor = Exactly(0.6) };
-        Assert.IsType<FigureResult.Computed>(FuseHeadroom.Compute(whole));
+        Assert.IsType<FigureResult.Computed>(FuseHeadroom.Compute(whole, LineTable.Default));
         var unknown = Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(code switch
         {
             "rated_current" => whole with { RatedCurrent = null },
@@ -161,7 +161,7 @@ public sealed class FuseHeadroomTests
             "min_voltage" => whole with { MinVoltage = null },
             "efficiency" => whole with { Efficiency = null },
             _ => whole with { PowerFactor = null },
-        }));
+        }, LineTable.Default));
         Assert.Equal(code, Assert.Single(unknown.Missing).Code);
         Assert.Empty(unknown.Working.Steps);
     }
@@ -169,7 +169,7 @@ public sealed class FuseHeadroomTests
     [Fact]
     public void Compute_NothingKnown_NamesAllThatIsMissing()
     {
-        var unknown = Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(new FuseHeadroom.Inputs { HasRail = true, IsMains = true }));
+        var unknown = Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(new FuseHeadroom.Inputs { HasRail = true, IsMains = true }, LineTable.Default));
         Assert.Equal(["rated_current", "max_power", "min_voltage", "efficiency", "power_factor"], unknown.Missing.Select(missing => missing.Code));
     }
 
@@ -192,7 +192,7 @@ public sealed class FuseHeadroomTests
                 2 => Example() with { MinVoltage = odd },
                 3 => Example() with { Efficiency = odd },
                 _ => Example() with { MaxCurrent = odd },
-            });
+            }, LineTable.Default);
             if (result is FigureResult.Computed computed)
             {
                 Assert.True(double.IsFinite(computed.Value.Low) && double.IsFinite(computed.Value.High));
@@ -250,7 +250,7 @@ public sealed class FuseHeadroomTests
     [Fact]
     public void Compute_SlopeThatLeavesNothing_IsUnknown()
     {
-        var unknown = Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(Example() with { AmbientTemperature = Exactly(125), TemperatureSlope = Exactly(0.01) }));
+        var unknown = Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(Example() with { AmbientTemperature = Exactly(125), TemperatureSlope = Exactly(0.01) }, LineTable.Default));
         Assert.Equal("temperature_slope", Assert.Single(unknown.Missing).Code);
     }
 
@@ -308,9 +308,9 @@ public sealed class FuseHeadroomTests
 
     private static void SameOrBothUnknown(FuseHeadroom.Inputs inputs, FuseHeadroom.Inputs scaled, double factor)
     {
-        if (FuseHeadroom.Compute(inputs) is not FigureResult.Computed before)
+        if (FuseHeadroom.Compute(inputs, LineTable.Default) is not FigureResult.Computed before)
         {
-            Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(scaled));
+            Assert.IsType<FigureResult.Unknown>(FuseHeadroom.Compute(scaled, LineTable.Default));
             return;
         }
 
@@ -320,7 +320,7 @@ public sealed class FuseHeadroomTests
         Near(before.Value.High * factor, after.Value.High);
     }
 
-    private static FigureResult.Computed Computed(FuseHeadroom.Inputs inputs) => Assert.IsType<FigureResult.Computed>(FuseHeadroom.Compute(inputs));
+    private static FigureResult.Computed Computed(FuseHeadroom.Inputs inputs) => Assert.IsType<FigureResult.Computed>(FuseHeadroom.Compute(inputs, LineTable.Default));
 
     private static void Near(double expected, double actual) => Assert.InRange(actual, expected * (1 - 1e-5), expected * (1 + 1e-5));
 

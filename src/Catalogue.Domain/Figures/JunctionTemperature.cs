@@ -1,0 +1,75 @@
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Quantities;
+
+namespace Catalogue.Domain.Figures;
+
+/// <summary>How hot the junction of the hardest worked part of a place gets by conduction alone.</summary>
+/// <remarks>
+/// <c>T_j = T_a + P_each · R_th</c>, P_each as in <see cref="ConductionLoss"/>, R_th from junction to ambient as mounted, in °C/W; temperatures in
+/// °C. The thermal resistance is never assumed. The guideline keeps a distance from the highest temperature. Source: physics.
+/// </remarks>
+public static class JunctionTemperature
+{
+    /// <summary>The rule's code.</summary>
+    public const string Rule = "junction_temperature";
+
+    /// <summary>Raised whenever the same inputs could give another result.</summary>
+    public const int Version = 1;
+
+    /// <summary>The facts the rule takes; each may be missing.</summary>
+    /// <param name="Loss">What the loss is computed from.</param>
+    /// <param name="FunctionClass">The class of the part.</param>
+    /// <param name="ThermalResistance">From junction to ambient as mounted, in °C/W.</param>
+    /// <param name="AmbientTemperature">Around the part, in °C.</param>
+    /// <param name="MaxTemperature">The highest junction temperature, in °C.</param>
+    public sealed record Inputs(ConductionLoss.Inputs Loss, FunctionClass FunctionClass, Given? ThermalResistance, Given? AmbientTemperature, Given? MaxTemperature)
+    {
+        /// <summary>The facts of a part.</summary>
+        public static Inputs Of(PartFacts part)
+        {
+            ArgumentNullException.ThrowIfNull(part);
+            return new Inputs(
+                ConductionLoss.Inputs.Of(part),
+                part.Component.FunctionClass ?? FunctionClass.OtherPart,
+                part.Best(RatingKind.ThermalResistance),
+                part.Best(RatingKind.AmbientTemperature),
+                part.Best(RatingKind.MaxTemperature));
+        }
+    }
+
+    /// <summary>True for a part of which a thermal resistance is recorded; without one there is nothing to compute it from.</summary>
+    public static bool AppliesTo(PartFacts part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Component.FunctionClass is { } functionClass && ConductionLoss.AppliesTo(functionClass) && part.Best(RatingKind.ThermalResistance) is not null;
+    }
+
+    /// <summary>Computes the temperature, in °C.</summary>
+    public static FigureResult Compute(Inputs inputs, LineTable lines)
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        ArgumentNullException.ThrowIfNull(lines);
+        var sheet = new Sheet();
+        var (each, _) = ConductionLoss.Each(sheet, inputs.Loss);
+        var loss = sheet.Step("P_j", "loss in one part", Unit.Watt, each);
+        var resistance = sheet.Need(inputs.ThermalResistance, "R_th", "thermal resistance, junction to ambient", Unit.DegreeCelsiusPerWatt, "thermal_resistance", "the thermal resistance as mounted");
+        var ambient = sheet.Need(inputs.AmbientTemperature, "T_a", "ambient temperature", Unit.DegreeCelsius, "ambient_temperature", "the temperature around the part");
+        var temperature = sheet.Step("T_j", "junction temperature", Unit.DegreeCelsius, ambient + (loss * resistance));
+        sheet.LeaveOut("Conduction only: switching loss heats the junction further.");
+        if (inputs.MaxTemperature is not { } highest)
+        {
+            sheet.Line("Held against no line: the highest junction temperature is not recorded.");
+            return sheet.Finish(temperature, Unit.DegreeCelsius, FigureLines.None(moreIsBetter: false));
+        }
+
+        var limit = sheet.Know(highest, "T_max", "highest junction temperature", Unit.DegreeCelsius);
+        var guideline = lines.Guideline(inputs.FunctionClass, StressKind.JunctionTemperature);
+        var line = limit.Nominal - (guideline?.Factor ?? 0);
+        sheet.Line(guideline is null
+            ? $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: the rating alone, for no guideline applies."
+            : $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: {guideline.Words}.");
+        if (guideline is not null)
+            sheet.Note($"Guideline: {guideline.Source}.");
+        return sheet.Finish(temperature, Unit.DegreeCelsius, new FigureLines(false, limit.Nominal, guideline is null ? null : line, null));
+    }
+}

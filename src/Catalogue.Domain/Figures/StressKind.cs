@@ -1,0 +1,14 @@
+namespace Catalogue.Domain.Figures;
+
+/// <summary>The kind of stress that a guideline limits.</summary>
+public enum StressKind
+{
+    /// <summary>Voltage across the part, as a share of its rated voltage.</summary>
+    Voltage,
+
+    /// <summary>Current through the part, as a share of its rated current.</summary>
+    Current,
+
+    /// <summary>Junction temperature, as degrees below the highest allowed.</summary>
+    JunctionTemperature,
+}
