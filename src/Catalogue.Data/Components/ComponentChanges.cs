@@ -61,6 +61,7 @@ public sealed class ComponentChanges(IDbContextFactory<CatalogueContext> context
         Family = record.FamilyId is { } family ? await draft.Context.Families.Where(row => row.Id == family).Select(row => row.Slug).SingleAsync(cancellationToken) : null,
         FamilyEvidence = record.FamilyEvidence,
         RailId = record.RailId?.Value,
+        CircuitPosition = record.CircuitPosition,
         Note = record.Note,
     };
 
@@ -108,6 +109,7 @@ public sealed class ComponentChanges(IDbContextFactory<CatalogueContext> context
         record.FamilyId = family.Id;
         record.FamilyEvidence = family.Evidence;
         record.RailId = form.RailId is { } rail ? RailId.From(rail) : null;
+        record.CircuitPosition = form.CircuitPosition;
         record.Note = note;
         return null;
     }

@@ -71,6 +71,10 @@ public sealed class ComponentForm
     [Description("The id of the rail it sits on or in.")]
     public Guid? RailId { get; set; }
 
+    /// <summary>Where in the circuit it stands; it decides which voltage and current of the rail it sees.</summary>
+    [Description("Where in the circuit it stands; it decides which voltage and current of the rail it sees.")]
+    public CircuitPosition? CircuitPosition { get; set; }
+
     /// <summary>A remark.</summary>
     [Description("A remark.")]
     public string? Note { get; set; }

@@ -1,6 +1,7 @@
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 
 namespace Catalogue.Data.Figures;
@@ -11,14 +12,20 @@ namespace Catalogue.Data.Figures;
 /// </summary>
 public sealed class CurrentFigure
 {
+    /// <summary>Its id.</summary>
+    public required FigureId Id { get; init; }
+
     /// <summary>The revision.</summary>
     public required RevisionId RevisionId { get; init; }
 
     /// <summary>The teardown.</summary>
     public required TeardownId TeardownId { get; init; }
 
-    /// <summary>The component.</summary>
-    public required ComponentId ComponentId { get; init; }
+    /// <summary>The component, or null for a figure of a rail.</summary>
+    public ComponentId? ComponentId { get; init; }
+
+    /// <summary>The rail, or null for a figure of a component.</summary>
+    public RailId? RailId { get; init; }
 
     /// <summary>The rule's code.</summary>
     public required string Rule { get; init; }
@@ -56,9 +63,11 @@ public sealed class CurrentFigure
         ArgumentNullException.ThrowIfNull(figure);
         return new CurrentFigure
         {
+            Id = figure.Id,
             RevisionId = figure.RevisionId,
             TeardownId = teardown,
             ComponentId = figure.ComponentId,
+            RailId = figure.RailId,
             Rule = figure.Rule,
             RuleVersion = figure.RuleVersion,
             Low = figure.Low,

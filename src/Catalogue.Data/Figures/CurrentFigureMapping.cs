@@ -1,6 +1,7 @@
 using Catalogue.Data.Conversions;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
@@ -11,7 +12,12 @@ internal sealed class CurrentFigureMapping : IEntityTypeConfiguration<CurrentFig
 {
     public void Configure(EntityTypeBuilder<CurrentFigure> builder)
     {
-        builder.HasKey(row => new { row.RevisionId, row.ComponentId, row.Rule });
+        builder.HasKey(row => row.Id);
+        builder.Property(row => row.Id).ValueGeneratedNever();
+        builder.HasIndex(row => new { row.RevisionId, row.ComponentId, row.Rule }).IsUnique();
+        builder.HasIndex(row => new { row.RevisionId, row.RailId, row.Rule }).IsUnique();
+        builder.ToTable(table => table.HasCheckConstraint("ck_current_figures_subject", "(component_id is null) <> (rail_id is null)"));
+        builder.HasOne<Rail>().WithMany().HasForeignKey(row => new { row.RevisionId, row.RailId }).OnDelete(DeleteBehavior.Cascade);
         builder.Property(row => row.Rule).HasMaxLength(60);
         builder.Property(row => row.Missing).HasConversion(new StoredJsonConverter<IReadOnlyList<MissingInput>>(), StoredJsonConverter<IReadOnlyList<MissingInput>>.Comparer).HasColumnType("jsonb");
         builder.Property(row => row.Working).HasConversion(new StoredJsonConverter<Working>(), StoredJsonConverter<Working>.Comparer).HasColumnType("jsonb");

@@ -1,3 +1,6 @@
+using Catalogue.Domain.Derating;
+using Catalogue.Domain.Figures;
+
 namespace Catalogue.Data.Publishing;
 
 /// <summary>What a lab sets for itself; one row.</summary>
@@ -20,6 +23,15 @@ public sealed class LabSettings
 
     /// <summary>True when a second person must approve before anything is published.</summary>
     public bool RequiresApproval { get; set; }
+
+    /// <summary>The derating practice that guidelines default to.</summary>
+    public DeratingPreset DeratingPreset { get; set; }
+
+    /// <summary>Lines that the lab has changed, by their code in the table of lines.</summary>
+    public IReadOnlyDictionary<string, double> ChangedLines { get; set; } = new Dictionary<string, double>();
+
+    /// <summary>The lines that figures are held against.</summary>
+    public LineTable LineTable => new(DeratingPreset, ChangedLines);
 
     /// <summary>Changes with every save.</summary>
     public uint Version { get; init; }

@@ -1,3 +1,5 @@
+using Catalogue.Data.Conversions;
+using Catalogue.Domain.Derating;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
@@ -10,6 +12,8 @@ internal sealed class LabSettingsMapping : IEntityTypeConfiguration<LabSettings>
         builder.HasKey(row => row.Id);
         builder.Property(row => row.Version).IsRowVersion();
         builder.Property(row => row.Id).ValueGeneratedNever();
+        builder.Property(row => row.ChangedLines).HasConversion(new StoredJsonConverter<IReadOnlyDictionary<string, double>>(), StoredJsonConverter<IReadOnlyDictionary<string, double>>.Comparer).HasColumnType("jsonb").HasDefaultValueSql("'{}'");
+        builder.Property(row => row.DeratingPreset).HasDefaultValue(DeratingPreset.Industrial);
         builder.HasData(new LabSettings { Id = 1, LabName = "Teardown catalogue" });
     }
 }

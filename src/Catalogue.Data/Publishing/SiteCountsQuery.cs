@@ -35,7 +35,7 @@ public sealed class SiteCountsQuery(IDbContextFactory<CatalogueContext> contexts
         var published = context.Revisions.Where(row => row.State == RevisionState.Published);
         var categories = await published.GroupBy(row => row.Category).Select(group => new { group.Key, Count = group.Count() }).ToDictionaryAsync(row => row.Key, row => row.Count, cancellationToken);
         var verdicts = await context.Figures
-            .Where(row => published.Any(revision => revision.Id == row.RevisionId))
+            .Where(row => row.Verdict != Verdict.NoLine && published.Any(revision => revision.Id == row.RevisionId))
             .GroupBy(row => row.Verdict)
             .Select(group => new { group.Key, Count = group.Count() })
             .ToDictionaryAsync(row => row.Key, row => row.Count, cancellationToken);

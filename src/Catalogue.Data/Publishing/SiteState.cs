@@ -8,4 +8,7 @@ public sealed class SiteState
 
     /// <summary>Grows with each publication, withdrawal, merge and change of settings; the database sees to it.</summary>
     public long SiteVersion { get; init; }
+
+    /// <summary>The stamp of the rules and lines that all figures were last computed by, or null when they never were.</summary>
+    public string? FiguresStamp { get; init; }
 }

@@ -21,6 +21,12 @@ public sealed class Job
     /// <summary>Until when a worker holds it, or null. A worker that dies loses it then.</summary>
     public DateTimeOffset? LeasedUntil { get; set; }
 
+    /// <summary>How many parts of it are done; for work that can count them.</summary>
+    public int PartsDone { get; set; }
+
+    /// <summary>How many parts it has, or 0 when it cannot count them.</summary>
+    public int PartsTotal { get; set; }
+
     /// <summary>When it was done, or null.</summary>
     public DateTimeOffset? DoneAt { get; set; }
 

@@ -41,6 +41,22 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
         return taken.Count > 0 ? taken[0] : null;
     }
 
+    /// <summary>Says how far a job has come, and holds it for another lease.</summary>
+    public async Task ReportAsync(long id, int done, int total, CancellationToken cancellationToken = default)
+    {
+        var until = clock.GetUtcNow() + Lease;
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Jobs.Where(row => row.Id == id).ExecuteUpdateAsync(
+            set => set.SetProperty(row => row.PartsDone, done).SetProperty(row => row.PartsTotal, total).SetProperty(row => row.LeasedUntil, until), cancellationToken);
+    }
+
+    /// <summary>The open jobs of a kind, oldest first.</summary>
+    public async Task<IReadOnlyList<Job>> OpenAsync(string kind, CancellationToken cancellationToken = default)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        return await context.Jobs.AsNoTracking().Where(row => row.Kind == kind && row.DoneAt == null && row.Failure == null).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+    }
+
     /// <summary>Says that a job is done.</summary>
     public async Task FinishAsync(long id, CancellationToken cancellationToken = default)
     {

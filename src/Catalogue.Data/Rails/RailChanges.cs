@@ -1,4 +1,5 @@
 using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
@@ -60,6 +61,9 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
             MaxPowerW = Of(RailQuantityKind.MaxPower),
             Efficiency = Of(RailQuantityKind.Efficiency),
             PowerFactor = Of(RailQuantityKind.PowerFactor),
+            LineFrequencyHz = Of(RailQuantityKind.LineFrequency),
+            BleedResistanceOhm = Of(RailQuantityKind.BleedResistance),
+            PortId = record.PortId?.Value,
         };
     }
 
@@ -91,6 +95,7 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
         record.Name = name;
         record.Kind = form.Kind;
         record.Note = note;
+        record.PortId = form.PortId is { } port ? PortId.From(port) : null;
         var standing = await draft.Context.RailQuantities.Where(row => row.RevisionId == draft.Revision.Id && row.RailId == record.Id).ToListAsync(cancellationToken);
         draft.Context.RailQuantities.RemoveRange(standing.Where(row => given.TrueForAll(item => item.Kind != row.Kind)));
         foreach (var (kind, quantity, interval, source) in given)
@@ -158,5 +163,7 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
         (RailQuantityKind.MaxPower, "max_power_w", form.MaxPowerW),
         (RailQuantityKind.Efficiency, "efficiency", form.Efficiency),
         (RailQuantityKind.PowerFactor, "power_factor", form.PowerFactor),
+        (RailQuantityKind.LineFrequency, "line_frequency_hz", form.LineFrequencyHz),
+        (RailQuantityKind.BleedResistance, "bleed_resistance_ohm", form.BleedResistanceOhm),
     ];
 }

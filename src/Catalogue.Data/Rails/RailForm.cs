@@ -42,6 +42,18 @@ public sealed class RailForm
     [Description("Power factor of the load, a ratio of 0 to 1; not needed on dc.")]
     public GivenQuantity? PowerFactor { get; set; }
 
+    /// <summary>Frequency of the mains that feeds a dc bus or is fed by it, in hertz.</summary>
+    [Description("Frequency of the mains that feeds a dc bus or is fed by it, in hertz; its power then pulses at twice that.")]
+    public GivenQuantity? LineFrequencyHz { get; set; }
+
+    /// <summary>What bleeds the rail's capacitors when it is switched off, in ohm.</summary>
+    [Description("What bleeds the rail's capacitors when it is switched off, in ohm.")]
+    public GivenQuantity? BleedResistanceOhm { get; set; }
+
+    /// <summary>The id of the port whose rail it is.</summary>
+    [Description("The id of the port whose rail it is; what the port offers then says what the rail carries where nothing is recorded.")]
+    public Guid? PortId { get; set; }
+
     /// <summary>A remark.</summary>
     [Description("A remark.")]
     public string? Note { get; set; }

@@ -1,6 +1,7 @@
 using Catalogue.Data.Accounts;
 using Catalogue.Data.Figures;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Products;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Microsoft.EntityFrameworkCore;
@@ -118,7 +119,8 @@ public sealed class DraftEditing(IDbContextFactory<CatalogueContext> contexts, T
     // What figures are computed from; a board takes its components with it when it goes.
     private static bool MovesFigures(EntityEntry entry) =>
         entry.State is not EntityState.Unchanged
-        && (entry.Entity is BoardComponent or Rating or Rail or RailQuantity || (entry.Entity is Board && entry.State is EntityState.Deleted));
+        && (entry.Entity is BoardComponent or Rating or Rail or RailQuantity or Port
+            || (entry.Entity is Revision && entry.Property(nameof(Revision.CellChemistry)).IsModified) || (entry.Entity is Board && entry.State is EntityState.Deleted));
 
     // A reference to a row that is not in this draft, or a name that is taken: the caller's to mend. Anything else is ours.
     private static Refusal? Explain(PostgresException exception) => exception.SqlState switch

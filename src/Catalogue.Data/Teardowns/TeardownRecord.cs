@@ -77,7 +77,7 @@ public sealed record TeardownRecord
     public required IReadOnlyList<PublishedRevision> Publications { get; init; }
 
     /// <summary>The facts that figures and cautions are computed from.</summary>
-    public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities);
+    public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities) { Ports = Ports, CellChemistry = Revision.CellChemistry };
 
     /// <summary>The name and address of a family.</summary>
     /// <param name="Slug">Its address.</param>

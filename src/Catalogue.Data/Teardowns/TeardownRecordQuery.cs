@@ -55,7 +55,7 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
             RailQuantities = facts.RailQuantities,
             Photos = await context.Photos.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Callouts = await context.Callouts.Where(row => row.RevisionId == id).OrderBy(row => row.Number).ThenBy(row => row.Id).ToListAsync(cancellationToken),
-            Ports = await context.Ports.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            Ports = facts.Ports,
             Claims = await context.Claims.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Tests = await context.BenchTests.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Steps = await context.Steps.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),

@@ -1,3 +1,4 @@
+using Catalogue.Domain.Figures;
 using Catalogue.Domain.Makers;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
@@ -91,7 +92,7 @@ public sealed class TeardownsQuery(IDbContextFactory<CatalogueContext> contexts)
             .Select(row => new { row.RevisionId, row.Sha256, row.WidthPixels, row.HeightPixels, row.AltText })
             .ToListAsync(cancellationToken);
         var tallies = await context.Figures.AsNoTracking()
-            .Where(row => ids.Contains(row.RevisionId))
+            .Where(row => ids.Contains(row.RevisionId) && row.Verdict != Verdict.NoLine)
             .GroupBy(row => new { row.RevisionId, row.Verdict })
             .Select(group => new { group.Key.RevisionId, group.Key.Verdict, Count = group.Count() })
             .ToListAsync(cancellationToken);

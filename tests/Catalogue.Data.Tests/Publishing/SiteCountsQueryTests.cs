@@ -29,8 +29,8 @@ public sealed class SiteCountsQueryTests : DatabaseTests
         var counts = await Database.Get<SiteCountsQuery>().RunAsync();
         Assert.Equal([KeyValuePair.Create(ProductCategory.PowerStation, 1)], counts.ByCategory);
         Assert.Equal((2, 1, 1), (counts.Components, counts.Families, counts.Makers));
-        Assert.Equal([KeyValuePair.Create(Verdict.Unknown, 1)], counts.ByVerdict);
-        Assert.Equal((0, 1), (counts.Computed, counts.Unknown));
+        Assert.Equal([KeyValuePair.Create(Verdict.Unknown, 2)], counts.ByVerdict);
+        Assert.Equal((0, 2), (counts.Computed, counts.Unknown));
         var found = Assert.Single(await Database.Get<MarkingsQuery>().RunAsync("mwk", 10));
         Assert.Equal((teardown.Slug, "MWK-721 2236"), (found.Teardown, found.MarkingAsRead));
     }

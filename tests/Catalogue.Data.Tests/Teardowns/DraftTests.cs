@@ -144,7 +144,7 @@ public sealed class DraftTests : DatabaseTests
         await Bench.RatingAsync(fuse, RatingKind.AmbientTemperature, 60);
         await Bench.RatingAsync(fuse, RatingKind.TemperatureSlope, 0.002);
 
-        var figure = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Figures);
+        var figure = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Figures, row => row.Rule == FuseHeadroom.Rule);
 
         Assert.Equal(0.7993, figure.Nominal!.Value, 0.0001);
     }
@@ -188,7 +188,7 @@ public sealed class DraftTests : DatabaseTests
         var rail = await Bench.PackAsync(teardown.Id, 22, 600, 0.893);
         await Bench.FuseAsync(board, rail, 35);
 
-        var figure = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Figures);
+        var figure = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Figures, row => row.Rule == FuseHeadroom.Rule);
 
         Assert.Equal(0.8595, figure.Nominal!.Value, 0.0001);
         Assert.Equal(Verdict.OverGuideline, figure.Verdict);
@@ -206,7 +206,7 @@ public sealed class DraftTests : DatabaseTests
         Bench.Done(await Database.Get<RailChanges>().RemoveAsync(rail, null, Bench.Reviewer));
 
         var record = (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!;
-        var figure = Assert.Single(record.Figures);
+        var figure = Assert.Single(record.Figures, row => row.Rule == FuseHeadroom.Rule);
         Assert.Null(figure.Nominal);
         Assert.Equal("rail", Assert.Single(figure.Missing).Code);
         Assert.Null(record.Components[0].RailId);
