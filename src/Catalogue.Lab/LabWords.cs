@@ -1,5 +1,6 @@
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Figures;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
@@ -88,9 +89,8 @@ public static class LabWords
     public static bool IsUnread(BoardComponent component) =>
         component.FamilyId is null && (component.MarkingAsRead?.Contains(Unsure) is true || component is { MarkingAsRead: null, PartNumber: null, Value: null });
 
-    /// <summary>What a component is called in a sentence: its designators, its role, its class or its place in the list.</summary>
-    public static string NameOf(BoardComponent component) =>
-        component.Designators ?? component.Role ?? component.FunctionClass?.Word() ?? component.PartNumber ?? FormattableString.Invariant($"row {component.Position + 1}");
+    /// <summary>A value of a figure: two decimals for a ratio, else with its unit.</summary>
+    public static string ValueOf(Figure figure, double value) => figure.Unit is Unit.Ratio ? QuantityText.TwoDecimals(value) : QuantityText.Of(value, figure.Unit, 3);
 
     /// <summary>Why a change was not made, or null when it was.</summary>
     public static string? Problem<T>(this ChangeOutcome<T> outcome) => outcome switch

@@ -36,7 +36,7 @@ internal static class Records
     };
 
     public static Figure UnknownHeadroom(ComponentId component) =>
-        Figure.From(Revision, component, FuseHeadroom.Rule, FuseHeadroom.Version, FuseHeadroom.Compute(new FuseHeadroom.Inputs { FunctionClass = FunctionClass.BladeFuse }));
+        Figure.Of(Revision, component, null, FigureRules.Find(FuseHeadroom.Rule)!, FuseHeadroom.Compute(new FuseHeadroom.Inputs { FunctionClass = FunctionClass.BladeFuse }, LineTable.Default));
 
     public static Callout Pin(PhotoId photo, int number, ComponentId? component) =>
         new() { RevisionId = Revision, Id = CalloutId.New(), PhotoId = photo, Number = number, X = 0.2, Y = 0.3, ComponentId = component };

@@ -193,9 +193,8 @@ public sealed partial class FactsPage : IAsyncDisposable
         "Rail",
         new DialogParameters<RailDialog>
         {
-            { dialog => dialog.Teardown, Record.Id },
+            { dialog => dialog.Record, Record },
             { dialog => dialog.Rail, rail },
-            { dialog => dialog.Quantities, [.. Record.RailQuantities.Where(row => row.RailId == rail?.Id)] },
             { dialog => dialog.Saved, _ => SavedAsync() },
         },
         new DialogOptions { MaxWidth = MaxWidth.Medium, FullWidth = true });
@@ -210,7 +209,8 @@ public sealed partial class FactsPage : IAsyncDisposable
 
     private string RailDetails(Rail rail)
     {
-        var known = Record.RailQuantities.Where(row => row.RailId == rail.Id).OrderBy(row => row.Kind).Select(row => $"{row.Kind.Word()} {QuantityText.Of(row.Interval, row.Kind.Unit())}").ToList();
+        var facts = Record.Facts.ByRail().First(facts => facts.Rail.Id == rail.Id);
+        var known = Enum.GetValues<RailQuantityKind>().Where(kind => facts.Of(kind) is not null).Select(kind => $"{kind.Word()} {QuantityText.Of(facts.Of(kind)!.Interval, kind.Unit())}").ToList();
         return $"{rail.Kind.Word()}{(known.Count > 0 ? ": " + string.Join(", ", known) : "; nothing known of it yet")}";
     }
 

@@ -101,6 +101,7 @@ public sealed class RowInHand
         now.Series = Form.Series;
         now.IsFitted = Form.IsFitted;
         now.RailId = Form.RailId;
+        now.CircuitPosition = Form.CircuitPosition;
         now.Note = Form.Note;
         return now;
     }
@@ -126,6 +127,7 @@ public sealed class RowInHand
             new("In series", Text(Form.Series), Text(theirs.SeriesCount)),
             new("Fitted", Form.IsFitted ? "yes" : "no", theirs.IsFitted ? "yes" : "no"),
             new("Rail", RailName(Form.RailId), RailName(theirs.RailId?.Value)),
+            new("Position", Form.CircuitPosition?.Word(), theirs.CircuitPosition?.Word()),
             new("Note", Form.Note, theirs.Note),
         ];
         return [.. all.Where(item => (item.Mine ?? "") != (item.Theirs ?? ""))];
@@ -151,6 +153,7 @@ public sealed class RowInHand
         Family = component.FamilyId is { } family && families.TryGetValue(family, out var known) ? known.Slug : null,
         FamilyEvidence = component.FamilyEvidence,
         RailId = component.RailId?.Value,
+        CircuitPosition = component.CircuitPosition,
         Note = component.Note,
     };
 

@@ -96,10 +96,10 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
             ? BoardComponents
             : [.. BoardComponents.Where(component => component.Id == _row?.Id || TextsOf(component).Any(text => text?.Contains(_filter.Trim(), StringComparison.OrdinalIgnoreCase) is true))];
 
-    private IReadOnlyList<Figure> Figures => [.. Record.Figures.Where(figure => ById.TryGetValue(figure.ComponentId, out var component) && component.BoardId == _board?.Id)];
+    private IReadOnlyList<Figure> Figures => [.. Record.Figures.Where(figure => figure.ComponentId is not { } id || (ById.TryGetValue(id, out var component) && component.BoardId == _board?.Id))];
 
     // The worst of a component's verdicts stands for it.
-    private Dictionary<ComponentId, Verdict> Verdicts => Record.Figures.GroupBy(figure => figure.ComponentId).ToDictionary(group => group.Key, group => group.Min(figure => figure.Verdict));
+    private Dictionary<ComponentId, Verdict> Verdicts => Record.Figures.Where(figure => figure is { ComponentId: not null, Verdict: not Verdict.NoLine }).GroupBy(figure => figure.ComponentId!.Value).ToDictionary(group => group.Key, group => group.Min(figure => figure.Verdict));
 
     private Dictionary<ComponentId, int> Numbers =>
         Record.Callouts.Where(callout => callout.ComponentId is not null).GroupBy(callout => callout.ComponentId!.Value).ToDictionary(group => group.Key, group => group.Min(callout => callout.Number));
@@ -256,7 +256,7 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
 
     private Callout? Find(string id) => Record.Callouts.FirstOrDefault(callout => callout.Id.ToString() == id);
 
-    private string NameOf(ComponentId id) => ById.TryGetValue(id, out var component) ? LabWords.NameOf(component) : "a component";
+    private string NameOf(ComponentId id) => ById.TryGetValue(id, out var component) ? component.Name : "a component";
 
     private string PhotoTitle(Photo photo) => FormattableString.Invariant($"Photo {photo.Position + 1}, {(_board is { } board ? $"board {Board.Letter(board.Position)}, " : "")}{photo.Subject.Brief()}");
 
@@ -285,16 +285,34 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
         return Task.CompletedTask;
     }
 
-    private async Task OpenMissingAsync((ComponentId Component, string Input) missing)
+    private Task OpenFigureAsync(Figure figure) =>
+        figure.ComponentId is { } component ? OpenAsync(component) : EditRailAsync(figure.RailId!.Value.Value, null);
+
+    private async Task OpenMissingAsync((Figure Figure, string Input) missing)
     {
-        await OpenAsync(missing.Component, missing.Input is "rail" ? "#f-rail" : "#r-text");
+        var quantity = SnakeCase.TryParse<RailQuantityKind>(missing.Input);
+        if (missing.Figure.ComponentId is not { } component)
+        {
+            await EditRailAsync(missing.Figure.RailId!.Value.Value, quantity);
+            return;
+        }
+
+        await OpenAsync(component, missing.Input switch
+        {
+            "rail" => "#f-rail",
+            "circuit_position" => "#f-position",
+            _ => "#r-text",
+        });
         _wanted = SnakeCase.TryParse<RatingKind>(missing.Input);
-        if (SnakeCase.TryParse<RailQuantityKind>(missing.Input) is { } quantity && ById[missing.Component].RailId is { } rail)
+        if (quantity is not null && ById[component].RailId is { } rail)
         {
             _focus = null;
             await EditRailAsync(rail.Value, quantity);
         }
     }
+
+    private string NameOfSubject(Figure figure) =>
+        figure.ComponentId is { } component ? NameOf(component) : Record.Rails.First(rail => rail.Id == figure.RailId).Name;
 
     private Task StepAsync(int by)
     {
@@ -416,7 +434,7 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
     {
         var sure = await Dialogs.ShowMessageBoxAsync(
             "Remove this component?",
-            $"{LabWords.NameOf(component)} leaves the draft with its ratings. Published revisions keep it.",
+            $"{component.Name} leaves the draft with its ratings. Published revisions keep it.",
             yesText: "Remove",
             cancelText: "Keep");
         if (sure is not true)
@@ -554,9 +572,8 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
         "Rail",
         new DialogParameters<RailDialog>
         {
-            { dialog => dialog.Teardown, Record.Id },
+            { dialog => dialog.Record, Record },
             { dialog => dialog.Rail, Record.Rails.FirstOrDefault(row => row.Id.Value == rail) },
-            { dialog => dialog.Quantities, [.. Record.RailQuantities.Where(row => row.RailId.Value == rail)] },
             { dialog => dialog.Wanted, wanted },
             { dialog => dialog.Saved, saved => RailSavedAsync(saved, isNew: rail is null) },
         },

@@ -2,13 +2,21 @@ using Catalogue.Data.Figures;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Rails;
 
 namespace Catalogue.Site.Figures;
 
 /// <summary>A figure as a page shows it, whether it was stored with the revision or computed since.</summary>
 public sealed record FigureView
 {
-    public required ComponentId Component { get; init; }
+    /// <summary>The component, or null for a figure of a rail.</summary>
+    public ComponentId? Component { get; init; }
+
+    /// <summary>The rail, or null for a figure of a component.</summary>
+    public RailId? Rail { get; init; }
+
+    /// <summary>The id of the component or the rail.</summary>
+    public Guid Subject => Component?.Value ?? Rail!.Value.Value;
 
     public required string Rule { get; init; }
 
@@ -39,6 +47,7 @@ public sealed record FigureView
         return new FigureView
         {
             Component = figure.ComponentId,
+            Rail = figure.RailId,
             Rule = figure.Rule,
             RuleVersion = figure.RuleVersion,
             Low = figure.Low,
@@ -58,6 +67,7 @@ public sealed record FigureView
         return new FigureView
         {
             Component = figure.ComponentId,
+            Rail = figure.RailId,
             Rule = figure.Rule,
             RuleVersion = figure.RuleVersion,
             Low = figure.Low,

@@ -28,8 +28,9 @@ public sealed class TeardownView
     private readonly ILookup<ComponentId, Callout> _calloutsOf;
     private readonly ILookup<PhotoId, Callout> _calloutsOn;
     private readonly ILookup<RailId, RailQuantity> _quantities;
+    private readonly Dictionary<RailId, RailFacts> _railFacts;
     private readonly ILookup<ComponentId, FigureView> _figuresOf;
-    private readonly Dictionary<(ComponentId, string), FigureView> _current;
+    private readonly Dictionary<(Guid, string), FigureView> _current;
     private readonly Dictionary<PhotoId, int> _photoNumbers;
 
     public TeardownView(TeardownRecord record)
@@ -43,14 +44,20 @@ public sealed class TeardownView
         _calloutsOf = record.Callouts.Where(callout => callout.ComponentId is not null).ToLookup(callout => callout.ComponentId!.Value);
         _calloutsOn = record.Callouts.ToLookup(callout => callout.PhotoId);
         _quantities = record.RailQuantities.ToLookup(quantity => quantity.RailId);
+        _railFacts = record.Facts.ByRail().ToDictionary(facts => facts.Rail.Id);
         _photoNumbers = record.Photos.Select((photo, index) => (photo.Id, Number: index + 1)).ToDictionary(pair => pair.Id, pair => pair.Number);
-        _current = record.CurrentFigures.Select(FigureView.Of).ToDictionary(figure => (figure.Component, figure.Rule));
-        Figures = [.. record.Figures.Select(FigureView.Of).Where(figure => _components.ContainsKey(figure.Component)).OrderBy(figure => Order(figure.Component))];
-        _figuresOf = Figures.ToLookup(figure => figure.Component);
-        var printed = Figures.Select(figure => (figure.Component, figure.Rule)).ToHashSet();
-        Added = [.. _current.Where(pair => !printed.Contains(pair.Key) && _components.ContainsKey(pair.Key.Item1)).Select(pair => pair.Value).OrderBy(figure => Order(figure.Component))];
+        _current = record.CurrentFigures.Select(FigureView.Of).ToDictionary(figure => (figure.Subject, figure.Rule));
+        var order = record.Components.Select(component => component.Id.Value).Concat(record.Rails.Select(rail => rail.Id.Value)).Select((id, index) => (id, index)).ToDictionary(pair => pair.id, pair => pair.index);
+        var rules = FigureRules.All.Select((rule, index) => (rule.Code, index)).ToDictionary(pair => pair.Code, pair => pair.index);
+        Figures = InOrder(record.Figures.Select(FigureView.Of));
+        _figuresOf = Figures.Where(figure => figure.Component is not null).ToLookup(figure => figure.Component!.Value);
+        var printed = Figures.Select(figure => (figure.Subject, figure.Rule)).ToHashSet();
+        Added = InOrder(_current.Where(pair => !printed.Contains(pair.Key)).Select(pair => pair.Value));
         Cautions = Domain.Teardowns.Cautions.For(record.Revision, record.Facts);
         LeadPhoto = record.Photos.FirstOrDefault(photo => photo.Subject is PhotoSubject.Product);
+
+        List<FigureView> InOrder(IEnumerable<FigureView> figures) =>
+            [.. figures.Where(figure => order.ContainsKey(figure.Subject)).OrderBy(figure => rules.GetValueOrDefault(figure.Rule, rules.Count)).ThenBy(figure => order[figure.Subject])];
     }
 
     public TeardownRecord Record { get; }
@@ -81,17 +88,33 @@ public sealed class TeardownView
 
     public BoardComponent Component(ComponentId id) => _components[id];
 
+    /// <summary>What a figure is about, in words.</summary>
+    public string NameOf(FigureView figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return figure.Component is { } component ? NameOf(_components[component]) : _rails[figure.Rail!.Value].Name;
+    }
+
+    /// <summary>The place on the page of what a figure is about.</summary>
+    public string AnchorOf(FigureView figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return figure.Component is { } component ? Addresses.ComponentAnchor(component) : RailAnchor(_rails[figure.Rail!.Value]);
+    }
+
     public IEnumerable<BoardComponent> ComponentsOn(Board board) => Record.Components.Where(component => component.BoardId == board.Id);
 
     public IEnumerable<Rating> Ratings(BoardComponent component) => _ratings[component.Id];
 
     public IEnumerable<FigureView> FiguresOf(BoardComponent component) => _figuresOf[component.Id];
 
-    public FigureView? Current(FigureView figure) => _current.GetValueOrDefault((figure.Component, figure.Rule));
+    public FigureView? Current(FigureView figure) => _current.GetValueOrDefault((figure.Subject, figure.Rule));
 
     public Rail? RailOf(BoardComponent component) => component.RailId is { } id ? _rails.GetValueOrDefault(id) : null;
 
-    public RailQuantity? Quantity(Rail rail, RailQuantityKind kind) => _quantities[rail.Id].FirstOrDefault(quantity => quantity.Kind == kind);
+    /// <summary>What is recorded of a rail, or derived where nothing is; null when neither.</summary>
+    public Given? Quantity(Rail rail, RailQuantityKind kind) =>
+        _quantities[rail.Id].FirstOrDefault(quantity => quantity.Kind == kind) is { } recorded ? new Given(recorded.Interval, recorded.Evidence, recorded.Source) : _railFacts[rail.Id].Of(kind);
 
     /// <summary>The callout a part is numbered by, or null while it is on no picture.</summary>
     public Callout? CalloutOf(BoardComponent component) => _calloutsOf[component.Id].OrderBy(callout => PhotoNumber(callout.PhotoId)).FirstOrDefault();
@@ -175,7 +198,9 @@ public sealed class TeardownView
     public string? Beside(FigureView figure)
     {
         ArgumentNullException.ThrowIfNull(figure);
-        var component = Component(figure.Component);
+        if (figure.Rail is { } railId)
+            return _rails[railId].Kind.Word() is { Length: > 0 } kind ? char.ToUpper(kind[0], CultureInfo.InvariantCulture) + kind[1..] : null;
+        var component = Component(figure.Component!.Value);
         var words = new[] { component.FunctionClass?.Word(), component.ParallelCount > 1 || component.SeriesCount > 1 ? Arrangement(component) : null, RailOf(component) is { } rail ? $"on {rail.Name}" : null };
         var text = string.Join(", ", words.Where(word => word is not null));
         return text.Length > 0 ? char.ToUpper(text[0], CultureInfo.InvariantCulture) + text[1..] : null;
@@ -203,20 +228,12 @@ public sealed class TeardownView
     {
         if (callout.ComponentId is { } id && _components.TryGetValue(id, out var component))
             return new PhotoMark(
-                callout, NameOf(component), "#" + Addresses.ComponentAnchor(id), IsUnread(component), FiguresOf(component).Select(figure => (Verdict?)figure.Verdict).Min());
+                callout, NameOf(component), "#" + Addresses.ComponentAnchor(id), IsUnread(component), FiguresOf(component).Where(figure => figure.Verdict is not Verdict.NoLine).Select(figure => (Verdict?)figure.Verdict).Min());
         if (callout.PortId is { } portId && Record.Ports.FirstOrDefault(port => port.Id == portId) is { } found)
             return new PhotoMark(callout, found.Name, "#" + PortAnchor(found), false, null);
         return Record.Boards.FirstOrDefault(board => board.Id == callout.BoardId) is { } whole
             ? new PhotoMark(callout, $"board {Board.Letter(whole.Position)}, {whole.Name}", "#" + BoardAnchor(whole), false, null)
             : new PhotoMark(callout, null, null, false, null);
-    }
-
-    private int Order(ComponentId component)
-    {
-        for (var i = 0; i < Record.Components.Count; i++)
-            if (Record.Components[i].Id == component)
-                return i;
-        return int.MaxValue;
     }
 
     /// <summary>A teardown's number as it is printed, such as <c>T-041</c>.</summary>

@@ -68,6 +68,7 @@ public sealed record TeardownJson(
         string? Family,
         Evidence? FamilyEvidence,
         Guid? RailId,
+        CircuitPosition? CircuitPosition,
         string? Note,
         IReadOnlyList<RatingPart> Ratings,
         IReadOnlyDictionary<string, string>? ImportedRow,
@@ -100,10 +101,10 @@ public sealed record TeardownJson(
         Guid Id, int Number, CalloutShape Shape, double X, double Y, double? Width, double? Height, IReadOnlyList<double>? Corners, Guid? ComponentId, Guid? BoardId, Guid? PortId, uint? Version);
 
     /// <summary>A rail.</summary>
-    public sealed record RailPart(Guid Id, string Name, RailKind Kind, string? Note, IReadOnlyList<RailQuantityPart> Quantities, uint? Version);
+    public sealed record RailPart(Guid Id, string Name, RailKind Kind, Guid? PortId, string? Note, IReadOnlyList<RailQuantityPart> Quantities, uint? Version);
 
-    /// <summary>A quantity of a rail.</summary>
-    public sealed record RailQuantityPart(RailQuantityKind Kind, double Low, double Nominal, double High, Unit Unit, Evidence Evidence, string? Source);
+    /// <summary>A quantity of a rail; a derived one follows from cells or a port where nothing is recorded, and its source says how.</summary>
+    public sealed record RailQuantityPart(RailQuantityKind Kind, double Low, double Nominal, double High, Unit Unit, Evidence Evidence, string? Source, bool IsDerived);
 
     /// <summary>A port.</summary>
     public sealed record PortPart(
@@ -136,11 +137,12 @@ public sealed record TeardownJson(
     /// <summary>A finding.</summary>
     public sealed record FindingPart(Guid Id, string Heading, string Markdown, IReadOnlyList<Guid> ComponentIds, IReadOnlyList<Guid> PhotoIds, IReadOnlyList<Guid> TestIds, uint? Version);
 
-    /// <summary>A figure with its working.</summary>
+    /// <summary>A figure with its working; it is about a component or a rail.</summary>
     public sealed record FigurePart(
         string Rule,
         int RuleVersion,
-        Guid ComponentId,
+        Guid? ComponentId,
+        Guid? RailId,
         double? Low,
         double? Nominal,
         double? High,
@@ -163,7 +165,8 @@ public sealed record TeardownJson(
         var ratings = record.Ratings.ToLookup(row => row.ComponentId);
         var components = record.Components.ToLookup(row => row.BoardId);
         var callouts = record.Callouts.ToLookup(row => row.PhotoId);
-        var quantities = record.RailQuantities.ToLookup(row => row.RailId);
+        var rails = record.Facts.ByRail().ToDictionary(rail => rail.Rail.Id);
+        var recorded = record.RailQuantities.ToDictionary(row => (row.RailId, row.Kind));
         return new TeardownJson(
             record.Slug,
             record.Number,
@@ -225,8 +228,9 @@ public sealed record TeardownJson(
                     rail.Id.Value,
                     rail.Name,
                     rail.Kind,
+                    rail.PortId?.Value,
                     rail.Note,
-                    [.. quantities[rail.Id].OrderBy(row => row.Kind).Select(row => new RailQuantityPart(row.Kind, row.Low, row.Nominal, row.High, row.Kind.Unit(), row.Evidence, row.Source))],
+                    [.. Quantities(rail, rails[rail.Id], recorded)],
                     Version(rail.Version))),
             ],
             [.. record.Ports.Select(row => new PortPart(row.Id.Value, row.Name, row.Kind, row.Direction, row.Quantity, row.AsPrinted, row.Protocols, row.CapabilityWords, Version(row.Version)))],
@@ -236,9 +240,20 @@ public sealed record TeardownJson(
             [.. record.Findings.Select(row => new FindingPart(row.Id.Value, row.Heading, row.Markdown, row.ComponentIds, row.PhotoIds, row.TestIds, Version(row.Version)))],
             [
                 .. record.Figures.Select(row => new FigurePart(
-                    row.Rule, row.RuleVersion, row.ComponentId.Value, row.Low, row.Nominal, row.High, row.Unit, row.Verdict, row.StaticOnly, row.Missing, row.Working)),
+                    row.Rule, row.RuleVersion, row.ComponentId?.Value, row.RailId?.Value, row.Low, row.Nominal, row.High, row.Unit, row.Verdict, row.StaticOnly, row.Missing, row.Working)),
             ],
             [.. record.Publications.Select(row => new PublicationPart(row.RevisionNumber, row.State, row.Publication.PublishedAt, row.Publication.Note))]);
+    }
+
+    private static IEnumerable<RailQuantityPart> Quantities(Rail rail, RailFacts facts, Dictionary<(RailId, RailQuantityKind), RailQuantity> recorded)
+    {
+        foreach (var kind in Enum.GetValues<RailQuantityKind>())
+        {
+            if (recorded.TryGetValue((rail.Id, kind), out var row))
+                yield return new RailQuantityPart(kind, row.Low, row.Nominal, row.High, kind.Unit(), row.Evidence, row.Source, false);
+            else if (facts.Of(kind) is { } given)
+                yield return new RailQuantityPart(kind, given.Interval.Low, given.Interval.Nominal, given.Interval.High, kind.Unit(), given.Evidence, given.Source, true);
+        }
     }
 
     private static ComponentPart Component(BoardComponent row, TeardownRecord record, ILookup<ComponentId, Rating> ratings, bool isDraft) => new(
@@ -260,6 +275,7 @@ public sealed record TeardownJson(
         row.FamilyId is { } family && record.Families.TryGetValue(family, out var name) ? name.Slug : null,
         row.FamilyEvidence,
         row.RailId?.Value,
+        row.CircuitPosition,
         row.Note,
         [
             .. ratings[row.Id].Select(rating => new RatingPart(

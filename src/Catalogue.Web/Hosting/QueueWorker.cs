@@ -1,3 +1,4 @@
+using Catalogue.Data.Figures;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Queue;
 using Catalogue.Domain.Photos;
@@ -7,12 +8,13 @@ namespace Catalogue.Web.Hosting;
 
 /// <summary>Takes jobs from the queue, one at a time, as long as the site runs. Other nodes do the same beside it.</summary>
 /// <param name="queue">The queue.</param>
+/// <param name="figures">Recomputes figures.</param>
 /// <param name="files">What the database knows of pictures.</param>
 /// <param name="maker">Makes renditions.</param>
 /// <param name="store">Where pictures are kept.</param>
 /// <param name="clock">Tells the time.</param>
 /// <param name="log">The log.</param>
-internal sealed class QueueWorker(JobQueue queue, RenditionStore files, RenditionMaker maker, MediaStore store, TimeProvider clock, ILogger<QueueWorker> log)
+internal sealed class QueueWorker(JobQueue queue, RecomputeEverything figures, RenditionStore files, RenditionMaker maker, MediaStore store, TimeProvider clock, ILogger<QueueWorker> log)
     : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(500);
@@ -20,11 +22,19 @@ internal sealed class QueueWorker(JobQueue queue, RenditionStore files, Renditio
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        var isStampChecked = false;
         while (!stoppingToken.IsCancellationRequested)
         {
             var pause = Pause;
             try
             {
+                // Figures computed by other rules or lines than those of this program are recomputed in the background.
+                if (!isStampChecked)
+                {
+                    await figures.EnqueueIfStaleAsync(stoppingToken);
+                    isStampChecked = true;
+                }
+
                 if (await queue.TakeAsync(stoppingToken) is { } job)
                 {
                     await RunAsync(job, stoppingToken);
@@ -49,7 +59,12 @@ internal sealed class QueueWorker(JobQueue queue, RenditionStore files, Renditio
     {
         try
         {
-            var failure = job.Kind == PhotoChanges.MakeRenditions ? await MakeRenditionsAsync(job.Subject, cancellationToken) : $"No worker knows jobs of the kind {job.Kind}.";
+            var failure = job.Kind switch
+            {
+                PhotoChanges.MakeRenditions => await MakeRenditionsAsync(job.Subject, cancellationToken),
+                RecomputeEverything.JobKind => await RecomputeAsync(job, cancellationToken),
+                _ => $"No worker knows jobs of the kind {job.Kind}.",
+            };
             if (failure is null)
                 await queue.FinishAsync(job.Id, cancellationToken);
             else
@@ -60,6 +75,13 @@ internal sealed class QueueWorker(JobQueue queue, RenditionStore files, Renditio
             log.LogError(exception, "Job {Kind} {Subject} failed.", job.Kind, job.Subject);
             await queue.FailAsync(job, exception.Message, cancellationToken);
         }
+    }
+
+    private async Task<string?> RecomputeAsync(Job job, CancellationToken cancellationToken)
+    {
+        var total = await figures.RunAsync((step, cancel) => queue.ReportAsync(job.Id, step.Done, step.Total, cancel), cancellationToken);
+        log.LogInformation("Figures of {Teardowns} teardowns recomputed: {Figures} figures, {Changed} current ones changed.", total.Teardowns, total.Figures, total.Changed);
+        return null;
     }
 
     private async Task GiveBackAsync(Job job, string failure, CancellationToken cancellationToken)

@@ -13,7 +13,7 @@ public sealed class FiguresPaneTests : LabContext
     [Fact]
     public void Unknown_MissingInputs_AreNamedAndLeadToTheirFields()
     {
-        var asked = new List<(ComponentId, string)>();
+        var asked = new List<(Figure, string)>();
         var figure = Records.UnknownHeadroom(_fuse.Id);
         var pane = Render<FiguresPane>(parameters => parameters
             .Add(x => x.Figures, [figure])
@@ -25,7 +25,7 @@ public sealed class FiguresPaneTests : LabContext
         Assert.Equal(figure.Missing.Select(missing => missing.Words), links.Select(link => link.TextContent));
         foreach (var index in Enumerable.Range(0, links.Count))
             pane.FindAll(".minis .cap .link")[index].Click();
-        Assert.Equal(figure.Missing.Select(missing => (_fuse.Id, missing.Code)), asked);
+        Assert.Equal(figure.Missing.Select(missing => (figure, missing.Code)), asked);
         Assert.Contains("not computed", pane.Markup, StringComparison.Ordinal);
     }
 
@@ -47,5 +47,5 @@ public sealed class FiguresPaneTests : LabContext
         Assert.Equal(word, shapeOnly.GetAttribute("title"));
     }
 
-    private string LabWordsOf(ComponentId id) => id == _fuse.Id ? LabWords.NameOf(_fuse) : "other";
+    private string LabWordsOf(Figure figure) => figure.ComponentId == _fuse.Id ? _fuse.Name : "other";
 }

@@ -21,7 +21,7 @@ public sealed class AnswerViewTests : BunitContext
         var row = Fuse(10);
         var view = View(new Answer(Ranked, [row], NotRanked.Nothing, null, 1));
         var line = view.Find("tbody tr");
-        Assert.Equal($"/teardowns/ferrowick-tor-600#{Addresses.FigureAnchor(row.Component!.Value, "fuse_headroom")}", line.QuerySelector("a")!.GetAttribute("href"));
+        Assert.Equal($"/teardowns/ferrowick-tor-600#{Addresses.FigureAnchor(row.Component!.Value.Value, "fuse_headroom")}", line.QuerySelector("a")!.GetAttribute("href"));
         var cells = line.QuerySelectorAll("td.wide-only").Select(cell => cell.TextContent.Replace('\u00A0', ' ')).ToList();
         Assert.Equal(["10 A × 0.75", "7.5 A", "5 A"], cells);
         Assert.Equal("1.501.501.50", line.QuerySelector(".lnh")!.TextContent);
@@ -105,7 +105,7 @@ public sealed class AnswerViewTests : BunitContext
             AmbientTemperature = Exactly(25),
             HasRail = true,
             MaxCurrent = Exactly(5),
-        }));
+        }, LineTable.Default));
         return new AnswerRow
         {
             Teardown = "ferrowick-tor-600",

@@ -51,13 +51,13 @@ internal sealed class SampleTeardown
             [Fuse, Switches, Relay, Empty],
             [
                 Rated(Fuse, RatingKind.RatedCurrent, 35, Evidence.ReadOnPart), Rated(Fuse, RatingKind.AmbientTemperature, 45, Evidence.Measured),
-                Rated(Fuse, RatingKind.TemperatureSlope, 0.002, Evidence.Datasheet), Rated(Switches, RatingKind.RatedVoltage, 650, Evidence.Datasheet),
+                Rated(Fuse, RatingKind.TemperatureSlope, 0.002, Evidence.Datasheet), Rated(Fuse, RatingKind.RatedVoltage, 32, Evidence.ReadOnPart), Rated(Switches, RatingKind.RatedVoltage, 650, Evidence.Datasheet),
             ],
             [Rail],
             [
                 Known(RailQuantityKind.MinVoltage, 21.8, 22.0, 22.2), Known(RailQuantityKind.MaxPower, 600, 600, 600), Known(RailQuantityKind.Efficiency, 0.883, 0.893, 0.903),
             ]);
-        Figures = RevisionFigures.Compute(_id, Facts);
+        Figures = RevisionFigures.Compute(_id, Facts, LineTable.Default);
     }
 
     public Board Board { get; }
@@ -159,7 +159,9 @@ internal sealed class SampleTeardown
     {
         RevisionId = _id,
         TeardownId = _teardown,
+        Id = FigureId.New(),
         ComponentId = figure.ComponentId,
+        RailId = figure.RailId,
         Rule = figure.Rule,
         RuleVersion = version,
         Low = figure.Low * factor,

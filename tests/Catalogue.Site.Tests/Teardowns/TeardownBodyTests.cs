@@ -57,7 +57,7 @@ public sealed class TeardownBodyTests : BunitContext
     public void Body_Tally_LeadsToTheFiguresWordByWord()
     {
         var page = Body();
-        Assert.Equal("1 figure, screened on one sample", Words(page.Find(".glance .note")));
+        Assert.Equal("1 figure, screened on one sample; 1 more could not be computed", Words(page.Find(".glance .note")));
         var link = page.Find(".tally a");
         Assert.Equal("1 over guideline", Words(link));
         Assert.Equal("over-guideline", page.Find(link.GetAttribute("href")!).QuerySelector(".verdict")!.GetAttribute("data-verdict"));
@@ -67,9 +67,9 @@ public sealed class TeardownBodyTests : BunitContext
     public void Body_UnknownFigure_IsCountedApartAndNamesWhatIsMissing()
     {
         _sample.Fuse.RailId = null;
-        _sample.Figures = RevisionFigures.Compute(_sample.Fuse.RevisionId, _sample.Facts);
+        _sample.Figures = RevisionFigures.Compute(_sample.Fuse.RevisionId, _sample.Facts, LineTable.Default);
         var page = Body();
-        Assert.Equal("No figure could be computed; 1 lacks an input", Words(page.Find(".glance .note")));
+        Assert.Equal("No figure could be computed; 2 lack an input", Words(page.Find(".glance .note")));
         var row = page.Find("#margins .figures > li");
         Assert.Contains("not computed", Words(row), StringComparison.Ordinal);
         Assert.Contains("the rail the fuse sits in", Words(row), StringComparison.Ordinal);
@@ -120,7 +120,7 @@ public sealed class TeardownBodyTests : BunitContext
         var fuse = Words(page.Find("#" + Addresses.ComponentAnchor(_sample.Fuse.Id)));
         Assert.Matches("35.A", fuse);
         Assert.Contains("read on part", fuse, StringComparison.Ordinal);
-        Assert.Contains("fuse headroom 0.83 of 1.00", fuse, StringComparison.Ordinal);
+        Assert.Contains("fuse headroom 0.83, line at 1.00", fuse, StringComparison.Ordinal);
         var switches = page.Find("#" + Addresses.ComponentAnchor(_sample.Switches.Id));
         Assert.Contains("2 in parallel, 2 in series", Words(switches), StringComparison.Ordinal);
         Assert.Equal("YTQ65-080\nY2318", switches.QuerySelector(".mono")!.TextContent);
@@ -162,7 +162,7 @@ public sealed class TeardownBodyTests : BunitContext
     [Fact]
     public void Body_RulesGiveTheSameNow_SaysNothingBeside()
     {
-        _sample.Current = [_sample.Now(_sample.Figures[0], FuseHeadroom.Version, _sample.Figures[0].Verdict)];
+        _sample.Current = [.. _sample.Figures.Select(figure => _sample.Now(figure, figure.RuleVersion, figure.Verdict))];
         Assert.Empty(Body().FindAll(".since"));
     }
 
