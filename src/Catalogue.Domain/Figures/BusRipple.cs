@@ -41,7 +41,7 @@ public static class BusRipple
             sheet.Note($"The capacitors carry {QuantityText.Of(current.Nominal, Unit.Ampere, 3)} rms of it at twice the line frequency; switching ripple comes on top.");
         }
 
-        sheet.Line("Held against no line. Efficiency behind the bus is left out: the power is taken as recorded.");
+        sheet.Line(() => "Held against no line. Efficiency behind the bus is left out: the power is taken as recorded.");
         return sheet.Finish(ripple, Unit.Volt, FigureLines.None(moreIsBetter: false));
     }
 }

@@ -66,7 +66,7 @@ public static class ConductionLoss
         var sheet = new Sheet();
         var (each, count) = Each(sheet, inputs);
         var loss = sheet.Step("P", "conduction loss", Unit.Watt, count is null ? each : count * each);
-        sheet.Line("Held against no line: a loss is a fact to weigh with the cooling.");
+        sheet.Line(() => "Held against no line: a loss is a fact to weigh with the cooling.");
         sheet.Note("Conduction only; switching loss cannot be computed from a teardown.");
         return sheet.Finish(loss, Unit.Watt, FigureLines.None(moreIsBetter: false));
     }

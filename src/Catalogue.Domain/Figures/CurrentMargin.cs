@@ -72,13 +72,13 @@ public static class CurrentMargin
         var guideline = lines.Guideline(inputs.FunctionClass, StressKind.Current);
         var line = 1 - (guideline?.Factor ?? 1);
         var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleHeadroom);
-        sheet.Line(guideline is null
+        sheet.Line(() => guideline is null
             ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone, for no guideline applies."
             : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
         if (guideline is not null)
             sheet.Note($"Guideline: {guideline.Source}.");
-        sheet.Line($"Rating: {QuantityText.Of(current.Nominal, Unit.Ampere)} of {QuantityText.Of(together.Nominal, Unit.Ampere)} rated.");
-        sheet.Line($"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
+        sheet.Line(() => $"Rating: {QuantityText.Of(current.Nominal, Unit.Ampere)} of {QuantityText.Of(together.Nominal, Unit.Ampere)} rated.");
+        sheet.Line(() => $"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
         sheet.LeaveOut(inputs.FunctionClass.Is(FunctionClass.Connector)
             ? "The temperature of the contact is not part of this figure."
             : "A rated current holds at a case temperature that is not part of this figure.");

@@ -37,7 +37,7 @@ public static class DischargeTime
         var bleed = sheet.Need(rail.Of(RailQuantityKind.BleedResistance), "R", "bleed resistance", Unit.Ohm, "bleed_resistance", "what bleeds the rail when it is switched off");
         var limit = sheet.Set(Interval.Exactly(TouchLimitVolts), "V_touch", "touch-safe limit, dc", Unit.Volt, "house rule, after the 60 V dc of electrical source class 1");
         var time = sheet.Step("t", "discharge time", Unit.Second, Term.AtLeastZero(bleed * capacitance * Term.Logarithm(voltage / limit)));
-        sheet.Line("Held against no line. Computed, not measured: treat the rail as live until a rated meter shows otherwise.");
+        sheet.Line(() => "Held against no line. Computed, not measured: treat the rail as live until a rated meter shows otherwise.");
         return sheet.Finish(time, Unit.Second, FigureLines.None(moreIsBetter: false));
     }
 }

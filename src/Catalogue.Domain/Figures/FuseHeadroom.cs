@@ -84,9 +84,9 @@ public static class FuseHeadroom
             sheet.Miss("temperature_slope", "a temperature slope that leaves some current allowed at this temperature");
         var headroom = sheet.Step("headroom", "fuse headroom", Unit.Ratio, margin / needed);
 
-        sheet.Line(convention is null ? "Line at 1.00: the rating alone." : $"Line at 1.00: {convention}.");
-        sheet.Line($"Rating: {QuantityText.Of(needed.Nominal, Unit.Ampere)} needed of {QuantityText.Of(together.Nominal, Unit.Ampere)} rated.");
-        sheet.Line($"Ample from {QuantityText.TwoDecimals(lines.AmpleHeadroom)} on, a house rule.");
+        sheet.Line(() => convention is null ? "Line at 1.00: the rating alone." : $"Line at 1.00: {convention}.");
+        sheet.Line(() => $"Rating: {QuantityText.Of(needed.Nominal, Unit.Ampere)} needed of {QuantityText.Of(together.Nominal, Unit.Ampere)} rated.");
+        sheet.Line(() => $"Ample from {QuantityText.TwoDecimals(lines.AmpleHeadroom)} on, a house rule.");
         // On the scale of the headroom the rating lies where the need equals what the fuses are rated for together.
         var rating = convention is null ? 1 : Math.Min(1, margin.Nominal / together.Nominal);
         return sheet.Finish(headroom, Unit.Ratio, new FigureLines(true, rating, convention is null ? null : 1, lines.AmpleHeadroom));

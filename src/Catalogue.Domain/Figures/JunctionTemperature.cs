@@ -58,14 +58,14 @@ public static class JunctionTemperature
         sheet.LeaveOut("Conduction only: switching loss heats the junction further.");
         if (inputs.MaxTemperature is not { } highest)
         {
-            sheet.Line("Held against no line: the highest junction temperature is not recorded.");
+            sheet.Line(() => "Held against no line: the highest junction temperature is not recorded.");
             return sheet.Finish(temperature, Unit.DegreeCelsius, FigureLines.None(moreIsBetter: false));
         }
 
         var limit = sheet.Know(highest, "T_max", "highest junction temperature", Unit.DegreeCelsius);
         var guideline = lines.Guideline(inputs.FunctionClass, StressKind.JunctionTemperature);
         var line = limit.Nominal - (guideline?.Factor ?? 0);
-        sheet.Line(guideline is null
+        sheet.Line(() => guideline is null
             ? $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: the rating alone, for no guideline applies."
             : $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: {guideline.Words}.");
         if (guideline is not null)

@@ -46,7 +46,7 @@ public static class PackEnergy
         var energy = sheet.Step("E", "pack energy", Unit.WattHour, series * parallel * capacity * voltage);
         if (sheet.IsComplete && inputs.SeriesCount > 1)
             sheet.Note($"The same cells counted side by side are {QuantityText.Of(inputs.SeriesCount * inputs.ParallelCount * capacity.Nominal, Unit.AmpereHour)} at one cell's voltage, and {QuantityText.Of(inputs.ParallelCount * capacity.Nominal, Unit.AmpereHour)} at the pack's: only watt-hours compare.");
-        sheet.Line("Held against no line: what was claimed and measured stands beside it.");
+        sheet.Line(() => "Held against no line: what was claimed and measured stands beside it.");
         return sheet.Finish(energy, Unit.WattHour, FigureLines.None(moreIsBetter: true));
     }
 }

@@ -14,7 +14,7 @@ public sealed class Sheet
     private readonly List<WorkingInput> _inputs = [];
     private readonly List<MissingInput> _missing = [];
     private readonly List<(Term Named, string Symbol, string Name, Unit Unit, Term Sum)> _steps = [];
-    private readonly List<string> _lines = [];
+    private readonly List<Func<string>> _lines = [];
     private readonly List<string> _notes = [];
     private bool _leavesStressOut;
 
@@ -81,8 +81,8 @@ public sealed class Sheet
     /// <summary>Says what the figure assumes or leaves out.</summary>
     public void Note(string words) => _notes.Add(words);
 
-    /// <summary>Says which line the figure is held against.</summary>
-    public void Line(string words) => _lines.Add(words);
+    /// <summary>Says which line the figure is held against; asked only once the figure is computed.</summary>
+    public void Line(Func<string> words) => _lines.Add(words);
 
     /// <summary>Says that a stress known to exist is left out: the verdict is then at best adequate.</summary>
     public void LeaveOut(string words)
@@ -102,7 +102,7 @@ public sealed class Sheet
         if (!IsComplete || figure.Interval is not { } value)
             return new FigureResult.Unknown([.. _missing.Distinct()], new Working([], _inputs, [], _notes));
         var verdict = lines.Judge(value, _leavesStressOut);
-        return new FigureResult.Computed(value, unit, verdict, _leavesStressOut, new Working(Steps(lines.MoreIsBetter ? End.Low : End.High), _inputs, _lines, _notes, lines.Marks));
+        return new FigureResult.Computed(value, unit, verdict, _leavesStressOut, new Working(Steps(lines.MoreIsBetter ? End.Low : End.High), _inputs, [.. _lines.Select(words => words())], _notes, lines.Marks));
     }
 
     // From the last step back: which case of each earlier one the worst case of the figure rests on.

@@ -27,7 +27,7 @@ public static class StoredEnergy
         var capacitance = RailCapacitance.On(sheet, rail);
         var voltage = sheet.Need(rail.Highest, "V", "highest voltage of the rail", Unit.Volt, "max_voltage", "the rail's highest voltage");
         var energy = sheet.Step("E", "stored energy", Unit.Joule, capacitance * Term.Square(voltage) / Term.Number(2));
-        sheet.Line("Held against no line; the cautions say from where on it can hurt.");
+        sheet.Line(() => "Held against no line; the cautions say from where on it can hurt.");
         return sheet.Finish(energy, Unit.Joule, FigureLines.None(moreIsBetter: false));
     }
 }

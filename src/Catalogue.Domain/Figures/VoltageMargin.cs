@@ -57,7 +57,7 @@ public static class VoltageMargin
                     Part = Noun(functionClass),
                     Position = part.Component.CircuitPosition,
                     NeedsPosition = switches,
-                    Rings = switches && part.Component.CircuitPosition is not (CircuitPosition.InLine or CircuitPosition.MainsBridge or CircuitPosition.MainsHalfWave),
+                    Rings = switches && part.Component.CircuitPosition is not (CircuitPosition.MainsBridge or CircuitPosition.MainsHalfWave),
                     HasRail = part.Rail is not null,
                     IsMains = part.Rail?.IsMains == true,
                     MaxVoltage = part.Rail?.Of(RailQuantityKind.MaxVoltage),
@@ -65,6 +65,7 @@ public static class VoltageMargin
                     RippleVoltage = part.Best(RatingKind.RippleVoltage),
                     SpikeVoltage = part.Best(RatingKind.SpikeVoltage),
                     OutputVoltage = part.Best(RatingKind.OutputVoltage),
+                    ForwardVoltage = part.Best(RatingKind.ForwardVoltage),
                     TurnsRatio = part.Best(RatingKind.TurnsRatio),
                 },
             };
@@ -103,13 +104,13 @@ public static class VoltageMargin
         var guideline = inputs.IsAcRating || inputs.FunctionClass.Is(FunctionClass.Fuse) ? null : lines.Guideline(inputs.FunctionClass, StressKind.Voltage);
         var line = 1 - (guideline?.Factor ?? 1);
         var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleVoltage);
-        sheet.Line(guideline is null
+        sheet.Line(() => guideline is null
             ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone, for no guideline applies."
             : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
         if (guideline is not null)
             sheet.Note($"Guideline: {guideline.Source}.");
-        sheet.Line($"Rating: {QuantityText.Of(stress.Nominal, Unit.Volt)} of {QuantityText.Of(together.Nominal, Unit.Volt)} rated.");
-        sheet.Line($"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
+        sheet.Line(() => $"Rating: {QuantityText.Of(stress.Nominal, Unit.Volt)} of {QuantityText.Of(together.Nominal, Unit.Volt)} rated.");
+        sheet.Line(() => $"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
         return sheet.Finish(margin, Unit.Ratio, new FigureLines(true, 0, guideline is null ? null : line, ample));
     }
 

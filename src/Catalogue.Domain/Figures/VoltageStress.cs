@@ -6,7 +6,7 @@ namespace Catalogue.Domain.Figures;
 /// <summary>The voltage across a part in use, by where in the circuit it stands.</summary>
 /// <remarks>
 /// <para>In line or across the rail, bridge, boost, buck, full-bridge secondary: the rail's highest voltage. Flyback primary:
-/// <c>V_max + N · V_out + V_spike</c>. Push-pull primary: <c>2 · V_max</c>. Flyback secondary: <c>V_out + V_max / N</c>. Centre-tapped secondary:
+/// <c>V_max + N · (V_out + V_f) + V_spike</c>. Push-pull primary: <c>2 · V_max</c>. Flyback secondary: <c>V_out + V_max / N</c>. Centre-tapped secondary:
 /// <c>2 · V_max</c>. Mains full bridge: <c>√2 · V_max</c>. Mains half wave into a capacitor: <c>2 · √2 · V_max</c>. N is primary to secondary
 /// turns; all in volt, V_max rms on mains. Ripple or a spike is added where recorded.</para>
 /// <para>A peak voltage measured across the part itself is taken instead of all this. Source: textbook circuit analysis.</para>
@@ -42,6 +42,9 @@ public sealed record VoltageStress
 
     /// <summary>Output voltage behind the winding, in volt.</summary>
     public Given? OutputVoltage { get; init; }
+
+    /// <summary>Forward voltage of the rectifier behind the winding, in volt; adds to the output where it is known.</summary>
+    public Given? ForwardVoltage { get; init; }
 
     /// <summary>Primary to secondary turns.</summary>
     public Given? TurnsRatio { get; init; }
@@ -84,7 +87,7 @@ public sealed record VoltageStress
         switch (Position)
         {
             case CircuitPosition.FlybackPrimary:
-                return Peak(rail) + (Turns() * Output());
+                return Peak(rail) + (Turns() * Reflected());
             case CircuitPosition.FlybackSecondary:
                 return Output() + (Peak(rail) / Turns());
             case CircuitPosition.PushPullPrimary or CircuitPosition.CentreTappedSecondary:
@@ -98,6 +101,7 @@ public sealed record VoltageStress
         }
 
         Term Peak(Term voltage) => IsMains ? Term.SquareRoot(Term.Number(2)) * voltage : voltage;
+        Term Reflected() => ForwardVoltage is null ? Output() : Output() + sheet.Need(ForwardVoltage, "V_f", "forward voltage of the rectifier", Unit.Volt, "forward_voltage", "the forward voltage", mayBeZero: true);
         Term Turns() => sheet.Need(TurnsRatio, "N", "turns, primary to secondary", Unit.Ratio, "turns_ratio", "the turns ratio of the transformer");
         Term Output() => sheet.Need(OutputVoltage, "V_out", "output voltage behind the winding", Unit.Volt, "output_voltage", "the output voltage behind the winding");
     }
