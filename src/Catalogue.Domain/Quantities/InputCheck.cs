@@ -61,7 +61,8 @@ internal sealed class InputCheck
         if (value is not { } known)
             return Require(false, input, $"{Words(input)} is not known");
         var culprit = known.Low < low ? known.Low : known.High;
-        return Require(known.Low >= low && known.High <= high, input, $"{Words(input)} is {QuantityText.Of(culprit, unit)}; it must be {range}");
+        var size = Math.Abs(culprit) is 0 or (> 1e-15 and < 1e15) ? QuantityText.Of(culprit, unit) : "of an impossible size";
+        return Require(known.Low >= low && known.High <= high, input, $"{Words(input)} is {size}; it must be {range}");
     }
 
     private InputCheck Require(bool holds, string input, string reason)
