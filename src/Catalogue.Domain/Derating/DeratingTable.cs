@@ -1,0 +1,93 @@
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Figures;
+using static Catalogue.Domain.Derating.DeratingParameter;
+using static Catalogue.Domain.Derating.DeratingPart;
+using static Catalogue.Domain.Derating.DeratingSource;
+using static Catalogue.Domain.Quantities.Confidence;
+
+namespace Catalogue.Domain.Derating;
+
+/// <summary>
+/// The guidelines of public documents, each with its mark. Rows marked low are listed so that nobody adds them as better ones; they are
+/// never used.
+/// </summary>
+public static class DeratingTable
+{
+    private const string Severe = "severe environment";
+    private const string Benign = "benign environment";
+
+    /// <summary>All rows.</summary>
+    public static IReadOnlyList<DeratingGuideline> All { get; } =
+    [
+        new(NasaEeeInst002, CeramicCapacitor, Voltage, 0.6, High, "ambient up to 110 °C; dc plus peak ripple") { UpToDegC = 110 },
+        new(NasaEeeInst002, FilmCapacitor, Voltage, 0.6, High, "ambient up to 85 °C") { UpToDegC = 85 },
+        new(NasaEeeInst002, GlassCapacitor, Voltage, 0.5, High, "ambient up to 110 °C") { UpToDegC = 110 },
+        new(NasaEeeInst002, SolidTantalumCapacitor, Voltage, 0.5, High, "up to 70 °C, falling to 0.30 at 110 °C") { Line = new(70, 110, 0.3) },
+        new(NasaEeeInst002, WetTantalumCapacitor, Voltage, 0.6, High, "up to 70 °C, falling to 0.40 at 110 °C") { Line = new(70, 110, 0.4) },
+        NasaFuse(0.5, 2, 15, "2 to 15 A"),
+        NasaFuse(0.45, 1, 1.5, "1 to 1.5 A"),
+        NasaFuse(0.4, 0.5, 0.75, "0.5 to 0.75 A"),
+        NasaFuse(0.35, 0.375, 0.375, "0.375 A"),
+        NasaFuse(0.3, 0.25, 0.25, "0.25 A"),
+        NasaFuse(0.25, 0.125, 0.125, "0.125 A"),
+        new(NasaEeeInst002, CartridgeFuse, CurrentTemperatureSlope, 0.002, Low, "above 25 °C; an older secondary table gives 0.005") { Measure = DeratingMeasure.PerDegC },
+        new(NasaEeeInst002, Mosfet, DrainSourceVoltage, 0.75, Medium),
+        new(NasaEeeInst002, Mosfet, DrainCurrent, 0.75, Medium),
+        new(NasaEeeInst002, Mosfet, Power, 0.6, Medium),
+        new(NasaEeeInst002, RectifierDiode, ReverseVoltage, 0.7, Medium),
+        new(NasaEeeInst002, RectifierDiode, ForwardCurrent, 0.5, Medium),
+        new(NasaEeeInst002, FilmResistor, Power, 0.6, Low, "depends on style and temperature"),
+        new(EcssQSt3011, CermetFuse, Current, 0.65, High, "case up to 85 °C, falling to 0.50 at 110 °C (6.17, Table 6-17); cermet fuses only") { Line = new(85, 110, 0.5) },
+        new(EcssQSt3011, Connector, Current, 0.5, High, "6.11, Table 6-10"),
+        new(EcssQSt3011, Connector, Voltage, 0.75, High, "of the rated working voltage, or 25 % of the withstand test where that is lower"),
+        new(EcssQSt3011, Mosfet, DrainSourceVoltage, 0.8, Medium),
+        new(EcssQSt3011, Mosfet, DrainCurrent, 0.75, Medium),
+        new(EcssQSt3011, RectifierDiode, ReverseVoltage, 0.75, Medium),
+        new(EcssQSt3011, RectifierDiode, ForwardCurrent, 0.75, Medium),
+        new(EcssQSt3011, Semiconductor, JunctionTemperature, 110, Medium, "or 40 °C below the highest rated one, whichever is lower") { Measure = DeratingMeasure.HighestDegC, AlsoDegCBelowRating = 40 },
+        new(EcssQSt3011, CeramicCapacitor, Voltage, 0.6, Medium),
+        new(EcssQSt3011, SolidTantalumCapacitor, Voltage, 0.6, Low, "depends on temperature"),
+        new(Ipc9592B, CeramicCapacitor, Voltage, 0.8, Medium, "from a reading of a draft"),
+        new(Ipc9592B, AluminiumCapacitor, Voltage, 0.8, Medium, "from a reading of a draft"),
+        new(Ipc9592B, AluminiumCapacitor, RippleCurrent, 0.7, Medium, "from a reading of a draft"),
+        new(Ipc9592B, AluminiumCapacitor, TemperatureMargin, 10, Medium, "from a reading of a draft") { Measure = DeratingMeasure.DegCBelowRating },
+        new(Ipc9592B, SolidTantalumCapacitor, Voltage, 0.7, Medium, "from a reading of a draft; not recommended in power designs"),
+        new(Ipc9592B, Mosfet, DrainSourceVoltage, 0.8, Low, "from secondary sources"),
+        .. Rac(AluminiumCapacitor, Voltage, 0.7, 0.8),
+        .. Rac(CeramicCapacitor, Voltage, 0.6, 0.7),
+        .. Rac(FilmCapacitor, Voltage, 0.6, 0.7),
+        .. Rac(SolidTantalumCapacitor, Voltage, 0.7, 0.8),
+        .. Rac(RectifierDiode, ReverseVoltage, 0.7, 0.8),
+        .. Rac(RectifierDiode, ForwardCurrent, 0.9, 1),
+        .. Rac(Connector, Current, 0.7, 0.85),
+        .. Rac(RectifierDiode, JunctionTemperature, 95, 115, DeratingMeasure.HighestDegC),
+        new(MilDtl917, Mosfet, DrainGateVoltage, 0.6, High, "nominal working"),
+        new(MilDtl917, Mosfet, DrainGateVoltage, 0.7, High, "repetitive peak"),
+        new(MilDtl917, Mosfet, DrainGateVoltage, 0.8, High, "non-repetitive"),
+        new(MilDtl917, Mosfet, DrainCurrent, 0.6, High, "nominal"),
+        new(MilDtl917, Mosfet, DrainCurrent, 0.8, High, "maximum"),
+        new(MilDtl917, Mosfet, GateSourceVoltage, 0.7, High),
+        Convention(DeratingPart.BladeFuse, FunctionClass.BladeFuse),
+        Convention(DeratingPart.UlCartridgeFuse, FunctionClass.UlCartridgeFuse),
+        Convention(DeratingPart.IecCartridgeFuse, FunctionClass.IecCartridgeFuse),
+    ];
+
+    /// <summary>The usable rows of a class and of its wider class, in the order of the table; may be empty.</summary>
+    public static IEnumerable<DeratingGuideline> UsableFor(DeratingPart part, DeratingParameter parameter) =>
+        All.Where(row => row.IsUsable && row.Parameter == parameter && (row.Part == part || row.Part == part.Parent()));
+
+    private static DeratingGuideline NasaFuse(double factor, double from, double to, string rated) =>
+        new(NasaEeeInst002, CartridgeFuse, Current, factor, Medium, $"rated {rated}, 25 °C") { RatedAmpere = (from, to) };
+
+    private static DeratingGuideline[] Rac(DeratingPart part, DeratingParameter parameter, double severe, double benign, DeratingMeasure measure = DeratingMeasure.Factor) =>
+    [
+        new(Rac2000, part, parameter, severe, High, Severe) { Measure = measure },
+        new(Rac2000, part, parameter, benign, High, Benign) { Measure = measure },
+    ];
+
+    // The fuse figure and the table share one set of conventions.
+    private static DeratingGuideline Convention(DeratingPart part, FunctionClass functionClass) =>
+        FuseConvention.For(functionClass) is { } convention
+            ? new DeratingGuideline(TradeConvention, part, Current, convention.Derating, Medium, convention.Name)
+            : throw new InvalidOperationException($"No convention for {functionClass}.");
+}
