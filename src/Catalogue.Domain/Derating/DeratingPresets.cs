@@ -12,8 +12,8 @@ public static class DeratingPresets
     /// <summary>The preset taken where none is chosen.</summary>
     public const DeratingPreset Default = DeratingPreset.Industrial;
 
-    private static readonly DeratingSource[] Space = [NasaEeeInst002, EcssQSt3011];
-    private static readonly DeratingSource[] Industrial = [Ipc9592B, TradeConvention];
+    private static readonly DeratingSource[] Space = [Nasa, Ecss];
+    private static readonly DeratingSource[] Industrial = [Ipc, TradeConvention];
 
     /// <summary>The guideline for a part.</summary>
     /// <param name="preset">The choice of guidelines.</param>

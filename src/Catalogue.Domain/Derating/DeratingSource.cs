@@ -4,19 +4,19 @@ namespace Catalogue.Domain.Derating;
 public enum DeratingSource
 {
     /// <summary>NASA EEE-INST-002 (2003, with addendum).</summary>
-    NasaEeeInst002,
+    Nasa,
 
     /// <summary>ECSS-Q-ST-30-11C Rev.2 (2021).</summary>
-    EcssQSt3011,
+    Ecss,
 
     /// <summary>IPC-9592B (2012).</summary>
-    Ipc9592B,
+    Ipc,
 
     /// <summary>RAC Electronic Derating for Optimum Performance (2000).</summary>
-    Rac2000,
+    Rac,
 
     /// <summary>MIL-DTL-917, Table XIX.</summary>
-    MilDtl917,
+    Mil,
 
     /// <summary>A convention of the trade.</summary>
     TradeConvention,

@@ -6,11 +6,11 @@ public static class DeratingSources
     /// <summary>The name with its edition.</summary>
     public static string Name(this DeratingSource source) => source switch
     {
-        DeratingSource.NasaEeeInst002 => "NASA EEE-INST-002 (2003, with addendum)",
-        DeratingSource.EcssQSt3011 => "ECSS-Q-ST-30-11C Rev.2 (2021)",
-        DeratingSource.Ipc9592B => "IPC-9592B (2012)",
-        DeratingSource.Rac2000 => "RAC Electronic Derating for Optimum Performance (2000)",
-        DeratingSource.MilDtl917 => "MIL-DTL-917, Table XIX",
+        DeratingSource.Nasa => "NASA EEE-INST-002 (2003, with addendum)",
+        DeratingSource.Ecss => "ECSS-Q-ST-30-11C Rev.2 (2021)",
+        DeratingSource.Ipc => "IPC-9592B (2012)",
+        DeratingSource.Rac => "RAC Electronic Derating for Optimum Performance (2000)",
+        DeratingSource.Mil => "MIL-DTL-917, Table XIX",
         DeratingSource.TradeConvention => "convention of the trade",
         _ => "the part's data sheet",
     };

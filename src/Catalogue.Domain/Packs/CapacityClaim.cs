@@ -1,5 +1,6 @@
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Packs;
 
@@ -27,11 +28,12 @@ public static class CapacityClaim
 
     /// <summary>The energy that a claimed capacity stands for, in watt-hour.</summary>
     /// <param name="capacity">In ampere-hour.</param>
-    /// <param name="conventionVoltage">In volt, the one that the convention names.</param>
-    public static Reckoning<Interval> ImpliedEnergy(Interval? capacity, Interval? conventionVoltage) => new InputCheck()
+    /// <param name="convention">At which voltage it counts.</param>
+    /// <param name="voltage">That voltage, in volt.</param>
+    public static Reckoning<Interval> ImpliedEnergy(Interval? capacity, CapacityConvention convention, Interval? voltage) => new InputCheck()
         .Positive("claimed_capacity", capacity, Unit.AmpereHour)
-        .Positive("convention_voltage", conventionVoltage, Unit.Volt)
-        .Reckon(() => capacity!.Value * conventionVoltage!.Value);
+        .Positive(SnakeCase.Code(convention), voltage, Unit.Volt)
+        .Reckon(() => capacity!.Value * voltage!.Value);
 
     /// <summary>One energy over another, with its label: claimed over implied, or measured over claimed.</summary>
     /// <param name="energy">In watt-hour.</param>

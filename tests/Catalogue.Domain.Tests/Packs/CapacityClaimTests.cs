@@ -14,7 +14,7 @@ public sealed class CapacityClaimTests
     [MemberData(nameof(WorkedExamples))]
     public void Compare_WorkedExample_GivesTheDocumentedNumbers(string[] row)
     {
-        var implied = Done(CapacityClaim.ImpliedEnergy(FigureDocument.Known(row[0]), FigureDocument.Known(row[2])));
+        var implied = Done(CapacityClaim.ImpliedEnergy(FigureDocument.Known(row[0]), CapacityConvention.CellVoltage, FigureDocument.Known(row[2])));
         Near(FigureDocument.Number(row[3]), implied.Nominal);
         var claimed = Done(CapacityClaim.Compare(FigureDocument.Known(row[1]), implied));
         Near(FigureDocument.Number(row[4]), claimed.Ratio.Nominal);
@@ -63,10 +63,17 @@ public sealed class CapacityClaimTests
     public void ImpliedEfficiency_SpreadInputs_HoldsEveryCase() => HoldsEveryCase(
         given => CapacityClaim.ImpliedEfficiency(given[0], given[1], given[2]).Then(labelled => new Reckoning<Interval>.Done(labelled.Ratio)), (5, 20), (4.8, 5.2), (30, 100));
 
+    [Theory]
+    [InlineData(CapacityConvention.CellVoltage, "cell_voltage")]
+    [InlineData(CapacityConvention.OutputVoltage, "output_voltage")]
+    [InlineData(CapacityConvention.PackVoltage, "pack_voltage")]
+    public void ImpliedEnergy_VoltageNotKnown_NamesTheOneOfTheConvention(CapacityConvention convention, string input) =>
+        Assert.Equal([input], Refused(CapacityClaim.ImpliedEnergy(Exactly(20), convention, null)));
+
     [Fact]
     public void Sums_AbsurdInputs_AreRefused()
     {
-        RefusesTheAbsurd(given => CapacityClaim.ImpliedEnergy(given[0], given[1]), 20, 3.7);
+        RefusesTheAbsurd(given => CapacityClaim.ImpliedEnergy(given[0], CapacityConvention.PackVoltage, given[1]), 20, 3.7);
         RefusesTheAbsurd(given => CapacityClaim.ImpliedEfficiency(given[0], given[1], given[2]), 12, 5, 74);
         Assert.Equal(["reference_energy"], Refused(CapacityClaim.Compare(Exactly(74), null)));
         Assert.Equal(["energy"], Refused(CapacityClaim.Compare(Exactly(0), Exactly(74))));
