@@ -17,6 +17,7 @@ namespace Catalogue.Domain.Packs;
 /// </remarks>
 public static partial class CellNames
 {
+    private const string LettersPattern = "(?<series>[0-9]{1,3})?(?<negative>[ILil])(?<positive>[CFMNTVcfmntv])(?<shape>[RPrp])";
     private const int LongestName = 40;
     private const double Millimetre = 1e-3;
     private const double Tenth = 1e-4;
@@ -70,10 +71,11 @@ public static partial class CellNames
     private static Reckoning<CellName> Trade(Match match)
     {
         var digits = match.Groups["digits"].Value;
-        var (negative, positive, letterShape) = match.Groups["negative"].Success ? Letters(match) : (default(NegativeElectrode?), default(PositiveElectrode?), default(CellShape?));
+        var letters = match.Groups["negative"].Success ? Letters(match) : default((NegativeElectrode Negative, PositiveElectrode Positive, CellShape Shape)?);
         var shape = digits.Length == 5 ? CellShape.Cylindrical : CellShape.Prismatic;
-        if (letterShape is { } said && said != shape)
-            return new Reckoning<CellName>.Refused("cell_name", "five digits name a cylindrical cell and six a prismatic one, but the letter before them says otherwise");
+        if (letters is { } said && said.Shape != shape)
+            return new Reckoning<CellName>.Refused(
+                "cell_name", "five digits name a cylindrical cell and six a prismatic one, but the letter before them says otherwise");
         var parts = shape is CellShape.Cylindrical
             ? (First: Digits(0, 2) * Millimetre, Width: default(double?), Height: Digits(2, 3) * Tenth)
             : (First: Digits(0, 2) * Tenth, Width: Digits(2, 2) * Millimetre, Height: Digits(4, 2) * Millimetre);
@@ -96,8 +98,8 @@ public static partial class CellNames
 
         return new Reckoning<CellName>.Done(new CellName(
             Count(match, "series"),
-            negative,
-            positive,
+            letters?.Negative,
+            letters?.Positive,
             shape,
             parts.First,
             parts.Width,
@@ -133,11 +135,9 @@ public static partial class CellNames
     private static string Millimetres(double metres) => QuantityText.Number(metres / Millimetre) + "\u00A0mm";
 
     [GeneratedRegex(
-        @"^(?<series>[0-9]{1,3})?(?<negative>[ILil])(?<positive>[CFMNTVcfmntv])(?<shape>[RPrp])(?<length>t?[0-9]{1,4})(?:/(?<length>t?[0-9]{1,4})){1,2}(?:-(?<parallel>[0-9]{1,3}))?$",
-        RegexOptions.CultureInvariant)]
+        "^" + LettersPattern + "(?<length>t?[0-9]{1,4})(?:/(?<length>t?[0-9]{1,4})){1,2}(?:-(?<parallel>[0-9]{1,3}))?$", RegexOptions.CultureInvariant)]
     private static partial Regex Designation();
 
-    [GeneratedRegex(
-        "^(?:(?<series>[0-9]{1,3})?(?<negative>[ILil])(?<positive>[CFMNTVcfmntv])(?<shape>[RPrp]))?(?<digits>[0-9]{5,6})$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(?:" + LettersPattern + ")?(?<digits>[0-9]{5,6})$", RegexOptions.CultureInvariant)]
     private static partial Regex TradeCode();
 }

@@ -12,7 +12,8 @@ public sealed record TransportScreen(Interval Energy, TransportBand Band, Transp
 {
     /// <summary>Stands beside every band.</summary>
     public const string Caution =
-        "The band follows from the energy alone. The watt-hours marked on the battery, the carrier and the rules in force decide; limits on charge and on power banks change often.";
+        "The band follows from the energy alone. The watt-hours marked on the battery, the carrier and the rules in force decide; "
+        + "limits on charge and on power banks change often.";
 
     private const double SmallLimitWh = 100;
     private const double ApprovalLimitWh = 160;

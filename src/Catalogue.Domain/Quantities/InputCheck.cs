@@ -10,7 +10,7 @@ internal sealed class InputCheck
     private const double AbsoluteZeroDegC = -273.15;
     private const double HottestDegC = 3000;
 
-    private readonly List<Refusal> _refusals = [];
+    private readonly List<RefusedInput> _refusals = [];
 
     /// <summary>Above zero and of a size that occurs.</summary>
     public InputCheck Positive(string input, Interval? value, Unit unit) =>
@@ -68,7 +68,7 @@ internal sealed class InputCheck
     private InputCheck Require(bool holds, string input, string reason)
     {
         if (!holds)
-            _refusals.Add(new Refusal(input, reason));
+            _refusals.Add(new RefusedInput(input, reason));
         return this;
     }
 

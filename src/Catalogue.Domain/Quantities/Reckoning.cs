@@ -14,11 +14,11 @@ public abstract record Reckoning<T>
 
     /// <summary>It cannot be computed.</summary>
     /// <param name="Refusals">The inputs that stand in the way, in the order of the formula; at least one.</param>
-    public sealed record Refused(IReadOnlyList<Refusal> Refusals) : Reckoning<T>
+    public sealed record Refused(IReadOnlyList<RefusedInput> Refusals) : Reckoning<T>
     {
         /// <summary>A refusal for one reason.</summary>
         public Refused(string input, string reason)
-            : this([new Refusal(input, reason)])
+            : this([new RefusedInput(input, reason)])
         {
         }
     }

@@ -53,7 +53,13 @@ public static class JunctionTemperature
     /// <param name="ambient">In °C.</param>
     /// <param name="thermalResistance">Of one part, in °C/W.</param>
     public static Reckoning<Balance> SelfConsistent(
-        Interval? current, Interval? resistanceAt25, Interval? temperatureCoefficient, int parallel, Interval? sharing, Interval? ambient, Interval? thermalResistance) => new InputCheck()
+        Interval? current,
+        Interval? resistanceAt25,
+        Interval? temperatureCoefficient,
+        int parallel,
+        Interval? sharing,
+        Interval? ambient,
+        Interval? thermalResistance) => new InputCheck()
         .NotNegative("current_rms", current, Unit.Ampere)
         .Positive("on_resistance", resistanceAt25, Unit.Ohm)
         .NotNegative("temperature_coefficient", temperatureCoefficient, Unit.PerDegreeCelsius)

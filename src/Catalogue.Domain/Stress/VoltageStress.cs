@@ -17,7 +17,11 @@ public sealed record VoltageStress(StressPosition Position, Interval Volts, bool
     private static readonly FrozenDictionary<StressPosition, Rule> Rules = new Dictionary<StressPosition, Rule>
     {
         [StressPosition.FlybackPrimary] = new(
-            "V_bus + V_reflected + V_spike, V_reflected = n · (V_out + V_f)", true, given => given[StressInput.BusVoltage] + given[StressInput.ReflectedVoltage], StressInput.BusVoltage, StressInput.ReflectedVoltage),
+            "V_bus + V_reflected + V_spike, V_reflected = n · (V_out + V_f)",
+            true,
+            given => given[StressInput.BusVoltage] + given[StressInput.ReflectedVoltage],
+            StressInput.BusVoltage,
+            StressInput.ReflectedVoltage),
         [StressPosition.BridgePrimary] = new("V_bus + V_ringing", true, given => given[StressInput.BusVoltage], StressInput.BusVoltage),
         [StressPosition.HBridgeOutput] = new("V_bus + V_ringing", true, given => given[StressInput.BusVoltage], StressInput.BusVoltage),
         [StressPosition.PfcBoost] = new("V_out + V_ripple", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),

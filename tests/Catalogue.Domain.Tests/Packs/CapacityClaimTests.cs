@@ -1,7 +1,7 @@
 using Catalogue.Domain.Packs;
 using Catalogue.Domain.Quantities;
-using Catalogue.Domain.Text;
 using Catalogue.Domain.Tests.Samples;
+using Catalogue.Domain.Text;
 using static Catalogue.Domain.Tests.Quantities.Reckoned;
 
 namespace Catalogue.Domain.Tests.Packs;
