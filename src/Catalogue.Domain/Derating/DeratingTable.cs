@@ -1,5 +1,3 @@
-using Catalogue.Domain.Components;
-using Catalogue.Domain.Figures;
 using static Catalogue.Domain.Derating.DeratingParameter;
 using static Catalogue.Domain.Derating.DeratingPart;
 using static Catalogue.Domain.Derating.DeratingSource;
@@ -67,9 +65,9 @@ public static class DeratingTable
         new(Mil, Mosfet, DrainCurrent, 0.6, High, "nominal"),
         new(Mil, Mosfet, DrainCurrent, 0.8, High, "maximum"),
         new(Mil, Mosfet, GateSourceVoltage, 0.7, High),
-        Convention(DeratingPart.BladeFuse, FunctionClass.BladeFuse),
-        Convention(DeratingPart.UlCartridgeFuse, FunctionClass.UlCartridgeFuse),
-        Convention(DeratingPart.IecCartridgeFuse, FunctionClass.IecCartridgeFuse),
+        new(TradeConvention, BladeFuse, Current, 0.75, Medium, "75 % convention for blade fuses"),
+        new(TradeConvention, UlCartridgeFuse, Current, 0.75, Medium, "75 % convention for UL-style fuses"),
+        new(TradeConvention, IecCartridgeFuse, Current, 1, Medium, "100 % convention for IEC cartridge fuses at 23 °C"),
     ];
 
     /// <summary>The usable rows of a class and of its wider class, in the order of the table; may be empty.</summary>
@@ -84,10 +82,4 @@ public static class DeratingTable
         new(Rac, part, parameter, severe, High, Severe) { Measure = measure },
         new(Rac, part, parameter, benign, High, Benign) { Measure = measure },
     ];
-
-    // The fuse figure and the table share one set of conventions.
-    private static DeratingGuideline Convention(DeratingPart part, FunctionClass functionClass) =>
-        FuseConvention.For(functionClass) is { } convention
-            ? new DeratingGuideline(TradeConvention, part, Current, convention.Derating, Medium, convention.Name)
-            : throw new InvalidOperationException($"No convention for {functionClass}.");
 }

@@ -1,4 +1,3 @@
-using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Domain.Isolation;
@@ -41,7 +40,7 @@ public sealed record IsolationNote(IsolationOutcome Outcome, double? Orientation
             return new IsolationNote(IsolationOutcome.NotAssessable, null, obstacles);
 
         var orientation = OrientationOf(path.Kind!.Value, assumptions);
-        var outcome = VerdictLines.IsBelow(length.Low, ClearlyAboveFrom * orientation) ? IsolationOutcome.NearOrBelowAsk : IsolationOutcome.ClearlyAbove;
+        var outcome = Line.IsBelow(length.Low, ClearlyAboveFrom * orientation) ? IsolationOutcome.NearOrBelowAsk : IsolationOutcome.ClearlyAbove;
         return new IsolationNote(
             outcome,
             orientation,

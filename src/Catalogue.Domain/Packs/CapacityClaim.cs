@@ -1,4 +1,3 @@
-using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Text;
 
@@ -68,13 +67,13 @@ public static class CapacityClaim
     private static EnergyLabel Label(double ratio) =>
         IsWithin(ratio, ConsistentSpread) ? EnergyLabel.Consistent : IsWithin(ratio, LooseSpread) ? EnergyLabel.Loose : EnergyLabel.Inconsistent;
 
-    private static bool IsWithin(double ratio, double spread) => !VerdictLines.IsBelow(ratio, 1 - spread) && !VerdictLines.IsBelow(1 + spread, ratio);
+    private static bool IsWithin(double ratio, double spread) => !Line.IsBelow(ratio, 1 - spread) && !Line.IsBelow(1 + spread, ratio);
 
     private static EfficiencyLabel EfficiencyLabelOf(double ratio) => ratio switch
     {
-        _ when VerdictLines.IsBelow(1, ratio) => EfficiencyLabel.Impossible,
-        _ when VerdictLines.IsBelow(HighestUsualEfficiency, ratio) => EfficiencyLabel.Unlikely,
-        _ when VerdictLines.IsBelow(ratio, LowestUsualEfficiency) => EfficiencyLabel.CheckVoltageConvention,
+        _ when Line.IsBelow(1, ratio) => EfficiencyLabel.Impossible,
+        _ when Line.IsBelow(HighestUsualEfficiency, ratio) => EfficiencyLabel.Unlikely,
+        _ when Line.IsBelow(ratio, LowestUsualEfficiency) => EfficiencyLabel.CheckVoltageConvention,
         _ => EfficiencyLabel.Plausible,
     };
 }

@@ -1,4 +1,3 @@
-using Catalogue.Domain.Figures;
 using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Domain.Packs;
@@ -41,7 +40,7 @@ public sealed record TransportScreen(Interval Energy, TransportBand Band, Transp
     };
 
     private static TransportBand BandOf(double energy) =>
-        !VerdictLines.IsBelow(SmallLimitWh, energy) ? TransportBand.UpTo100Wh
-        : !VerdictLines.IsBelow(ApprovalLimitWh, energy) ? TransportBand.UpTo160Wh
+        !Line.IsBelow(SmallLimitWh, energy) ? TransportBand.UpTo100Wh
+        : !Line.IsBelow(ApprovalLimitWh, energy) ? TransportBand.UpTo160Wh
         : TransportBand.Above160Wh;
 }

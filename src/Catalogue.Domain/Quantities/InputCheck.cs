@@ -38,7 +38,7 @@ internal sealed class InputCheck
 
     /// <summary>A thermal resistance in °C/W, zero allowed.</summary>
     public InputCheck ThermalResistance(string input, Interval? value) =>
-        Within(input, value, 0, Largest(Unit.Ratio), Unit.Ratio, "from zero to 1 million °C/W");
+        Within(input, value, 0, Largest(Unit.DegreeCelsiusPerWatt), Unit.DegreeCelsiusPerWatt, "from zero to 1 million °C/W");
 
     /// <summary>A count of parts: 1 to 10000.</summary>
     public InputCheck Count(string input, int value) =>

@@ -31,7 +31,7 @@ public sealed class DeratingTableTests
     [InlineData(FunctionClass.UlCartridgeFuse)]
     [InlineData(FunctionClass.IecCartridgeFuse)]
     public void Conventions_OfFuses_AreThoseOfTheFuseFigure(FunctionClass functionClass) => Assert.Equal(
-        FuseConvention.For(functionClass)!.Derating,
+        LineTable.Default.Guideline(functionClass, StressKind.Current)!.Factor,
         Assert.Single(DeratingTable.All, row => row.Source is DeratingSource.TradeConvention && row.Part == DeratingParts.For(functionClass)).Value);
 
     [Theory]

@@ -7,7 +7,7 @@ namespace Catalogue.Domain.Packs;
 /// <para><c>V_nom = S · v_nom</c>, <c>V_max = S · v_full</c>, <c>V_min = S · v_end</c>, <c>Q = P · q</c>, <c>E = S · P · q · v_nom</c></para>
 /// <para>S cells in series, P in parallel; v in volt and q in ampere-hour of one cell; E in watt-hour. Source: definitions.</para>
 /// </remarks>
-public static class PackEnergy
+public static class PackOfCells
 {
     /// <summary>The cells of a pack.</summary>
     /// <param name="Series">Cells in series, 1 to 10000.</param>

@@ -5,7 +5,7 @@ using static Catalogue.Domain.Tests.Quantities.Reckoned;
 
 namespace Catalogue.Domain.Tests.Capacitors;
 
-public sealed class BusRippleTests
+public sealed class LineRippleTests
 {
     private static readonly (double, double)[] Ranges = [(10, 3000), (45, 65), (1e-5, 3e-3), (150, 420)];
 
@@ -16,7 +16,7 @@ public sealed class BusRippleTests
     public void Of_WorkedExample_GivesTheDocumentedNumbers(string[] row)
     {
         var (power, capacitance) = (FigureDocument.Known(row[0]), FigureDocument.Known(row[3], 1e-6));
-        var ripple = Done(BusRipple.Of(power, FigureDocument.Known(row[1]), capacitance, FigureDocument.Known(row[2])));
+        var ripple = Done(LineRipple.Of(power, FigureDocument.Known(row[1]), capacitance, FigureDocument.Known(row[2])));
         Near(FigureDocument.Number(row[4]) * 1e-6, Done(BulkRule.PerWatt(capacitance, power)).Nominal);
         Near(FigureDocument.Number(row[5]), ripple.PeakToPeak.Nominal);
         Near(FigureDocument.Number(row[6]), ripple.ShareOfBus.Nominal);
@@ -42,8 +42,8 @@ public sealed class BusRippleTests
     public void Of_PowerAndCapacitanceScaledAlike_SameRipple() => Scales(given => Pick(given, ripple => ripple.PeakToPeak), [1, 0, 1, 0], 0, Ranges);
 
     [Fact]
-    public void Of_AbsurdInputs_AreRefused() => RefusesTheAbsurd(given => BusRipple.Of(given[0], given[1], given[2], given[3]), 100, 50, 68e-6, 400);
+    public void Of_AbsurdInputs_AreRefused() => RefusesTheAbsurd(given => LineRipple.Of(given[0], given[1], given[2], given[3]), 100, 50, 68e-6, 400);
 
-    private static Reckoning<Interval> Pick(Interval[] given, Func<BusRipple, Interval> pick) =>
-        BusRipple.Of(given[0], given[1], given[2], given[3]).Then(ripple => new Reckoning<Interval>.Done(pick(ripple)));
+    private static Reckoning<Interval> Pick(Interval[] given, Func<LineRipple, Interval> pick) =>
+        LineRipple.Of(given[0], given[1], given[2], given[3]).Then(ripple => new Reckoning<Interval>.Done(pick(ripple)));
 }

@@ -11,7 +11,7 @@ namespace Catalogue.Domain.Stress;
 /// data sheet's curve.
 /// </para>
 /// </remarks>
-public static class JunctionTemperature
+public static class JunctionHeating
 {
     private const double ReferenceDegC = 25;
 
@@ -73,7 +73,7 @@ public static class JunctionTemperature
             "so steep a line would make the resistance negative at the ambient temperature")
         .Reckon(() =>
         {
-            var most = ConductionLoss.HighestCurrent(current!.Value, parallel, sharing);
+            var most = SwitchLoss.HighestCurrent(current!.Value, parallel, sharing);
             var lossAt25 = most * most * resistanceAt25!.Value;
             return Solve(lossAt25, thermalResistance!.Value, temperatureCoefficient!.Value, ambient!.Value);
         });

@@ -10,14 +10,14 @@ namespace Catalogue.Domain.Capacitors;
 /// <param name="PeakToPeak">In volt.</param>
 /// <param name="ShareOfBus">Peak to peak over the bus voltage, a ratio.</param>
 /// <param name="RmsCurrent">At twice the line frequency, in ampere rms.</param>
-public sealed record BusRipple(Interval PeakToPeak, Interval ShareOfBus, Interval RmsCurrent)
+public sealed record LineRipple(Interval PeakToPeak, Interval ShareOfBus, Interval RmsCurrent)
 {
     /// <summary>Computes the ripple.</summary>
     /// <param name="power">In watt.</param>
     /// <param name="lineFrequency">In hertz.</param>
     /// <param name="capacitance">Of the whole bus, in farad.</param>
     /// <param name="busVoltage">Average, in volt.</param>
-    public static Reckoning<BusRipple> Of(Interval? power, Interval? lineFrequency, Interval? capacitance, Interval? busVoltage) => new InputCheck()
+    public static Reckoning<LineRipple> Of(Interval? power, Interval? lineFrequency, Interval? capacitance, Interval? busVoltage) => new InputCheck()
         .Positive("power", power, Unit.Watt)
         .Positive("line_frequency", lineFrequency, Unit.Hertz)
         .Positive("capacitance", capacitance, Unit.Farad)
@@ -25,7 +25,7 @@ public sealed record BusRipple(Interval PeakToPeak, Interval ShareOfBus, Interva
         .Reckon(() =>
         {
             var (p, f, c, v) = (power!.Value, lineFrequency!.Value, capacitance!.Value, busVoltage!.Value);
-            return new BusRipple(
+            return new LineRipple(
                 Spread.Of((up, down) => up(p) / (2 * Math.PI * down(f) * down(c) * down(v))),
                 Spread.Of((up, down) => up(p) / (2 * Math.PI * down(f) * down(c) * down(v) * down(v))),
                 Spread.Of((up, down) => up(p) / (Math.Sqrt(2) * down(v))));

@@ -5,7 +5,7 @@ using static Catalogue.Domain.Tests.Quantities.Reckoned;
 
 namespace Catalogue.Domain.Tests.Stress;
 
-public sealed class JunctionTemperatureTests
+public sealed class JunctionHeatingTests
 {
     private static readonly (double, double)[] Ranges = [(0, 30), (0.001, 0.02), (0, 0.012), (-40, 80), (1, 60)];
 
@@ -15,7 +15,7 @@ public sealed class JunctionTemperatureTests
     [MemberData(nameof(WorkedExamples))]
     public void SelfConsistent_WorkedExample_GivesTheDocumentedNumbers(string[] row)
     {
-        var stable = Assert.IsType<JunctionTemperature.Balance.Stable>(Done(JunctionTemperature.SelfConsistent(
+        var stable = Assert.IsType<JunctionHeating.Balance.Stable>(Done(JunctionHeating.SelfConsistent(
             FigureDocument.Known(row[2]),
             FigureDocument.Known(row[0], 1e-3),
             FigureDocument.Known(row[5]),
@@ -31,7 +31,7 @@ public sealed class JunctionTemperatureTests
     [Fact]
     public void SelfConsistent_Stable_IsTheFixedPointOfTheIteration()
     {
-        var stable = Assert.IsType<JunctionTemperature.Balance.Stable>(Done(JunctionTemperature.SelfConsistent(Exactly(12), Exactly(0.008), Exactly(0.007), 1, null, Exactly(45), Exactly(35))));
+        var stable = Assert.IsType<JunctionHeating.Balance.Stable>(Done(JunctionHeating.SelfConsistent(Exactly(12), Exactly(0.008), Exactly(0.007), 1, null, Exactly(45), Exactly(35))));
         var junction = 45.0;
         for (var i = 0; i < 500; i++)
             junction = 45 + (12 * 12 * 0.008 * (1 + (0.007 * (junction - 25))) * 35);
@@ -43,7 +43,7 @@ public sealed class JunctionTemperatureTests
     public void SelfConsistent_LoopGainOfOne_IsRunaway()
     {
         // 10² × 10 mΩ × 100 °C/W = 100 °C, times 0.01 per °C = 1.
-        var runaway = Assert.IsType<JunctionTemperature.Balance.Runaway>(Done(JunctionTemperature.SelfConsistent(Exactly(10), Exactly(0.01), Exactly(0.01), 1, null, Exactly(25), Exactly(100))));
+        var runaway = Assert.IsType<JunctionHeating.Balance.Runaway>(Done(JunctionHeating.SelfConsistent(Exactly(10), Exactly(0.01), Exactly(0.01), 1, null, Exactly(25), Exactly(100))));
 
         Near(1, runaway.LoopGain.Nominal);
         Assert.True(runaway.AtNominal);
@@ -52,7 +52,7 @@ public sealed class JunctionTemperatureTests
     [Fact]
     public void SelfConsistent_RunawayInTheWorstCaseOnly_IsSaid()
     {
-        var runaway = Assert.IsType<JunctionTemperature.Balance.Runaway>(Done(JunctionTemperature.SelfConsistent(Interval.Create(5, 8, 11), Exactly(0.01), Exactly(0.01), 1, null, Exactly(25), Exactly(100))));
+        var runaway = Assert.IsType<JunctionHeating.Balance.Runaway>(Done(JunctionHeating.SelfConsistent(Interval.Create(5, 8, 11), Exactly(0.01), Exactly(0.01), 1, null, Exactly(25), Exactly(100))));
 
         Assert.False(runaway.AtNominal);
     }
@@ -75,16 +75,16 @@ public sealed class JunctionTemperatureTests
 
     [Fact]
     public void SelfConsistent_SlopeTooSteepForTheCold_IsRefused() => Assert.Equal(
-        ["temperature_coefficient"], Refused(JunctionTemperature.SelfConsistent(Exactly(1), Exactly(0.01), Exactly(0.02), 1, null, Exactly(-40), Exactly(10))));
+        ["temperature_coefficient"], Refused(JunctionHeating.SelfConsistent(Exactly(1), Exactly(0.01), Exactly(0.02), 1, null, Exactly(-40), Exactly(10))));
 
     [Fact]
     public void Sums_AbsurdInputs_AreRefused()
     {
-        RefusesTheAbsurd(given => JunctionTemperature.At(given[0], given[1], given[2]), 50, 2, 20);
-        RefusesTheAbsurd(given => JunctionTemperature.SelfConsistent(given[0], given[1], given[2], 1, null, given[3], given[4]), 5, 0.01, 0.005, 40, 20);
+        RefusesTheAbsurd(given => JunctionHeating.At(given[0], given[1], given[2]), 50, 2, 20);
+        RefusesTheAbsurd(given => JunctionHeating.SelfConsistent(given[0], given[1], given[2], 1, null, given[3], given[4]), 5, 0.01, 0.005, 40, 20);
     }
 
-    private static Reckoning<Interval> Pick(Interval[] given, Func<JunctionTemperature.Balance.Stable, Interval> pick) =>
-        JunctionTemperature.SelfConsistent(given[0], given[1], given[2], 1, null, given[3], given[4]).Then<Interval>(balance =>
-            balance is JunctionTemperature.Balance.Stable stable ? new Reckoning<Interval>.Done(pick(stable)) : new Reckoning<Interval>.Refused("current_rms", "runaway"));
+    private static Reckoning<Interval> Pick(Interval[] given, Func<JunctionHeating.Balance.Stable, Interval> pick) =>
+        JunctionHeating.SelfConsistent(given[0], given[1], given[2], 1, null, given[3], given[4]).Then<Interval>(balance =>
+            balance is JunctionHeating.Balance.Stable stable ? new Reckoning<Interval>.Done(pick(stable)) : new Reckoning<Interval>.Refused("current_rms", "runaway"));
 }

@@ -15,7 +15,7 @@ namespace Catalogue.Domain.Stress;
 /// <param name="Each">Of one part when all share alike, in watt.</param>
 /// <param name="Hottest">Of the part that carries most, in watt; the same as <paramref name="Each"/> when they share alike.</param>
 /// <param name="TakenAsEqual">True when several parts share the current and how evenly was not given.</param>
-public sealed record ConductionLoss(Interval EffectiveResistance, Interval Total, Interval Each, Interval Hottest, bool TakenAsEqual)
+public sealed record SwitchLoss(Interval EffectiveResistance, Interval Total, Interval Each, Interval Hottest, bool TakenAsEqual)
 {
     /// <summary>Computes the losses.</summary>
     /// <param name="current">Of all parts together, in ampere rms.</param>
@@ -23,7 +23,7 @@ public sealed record ConductionLoss(Interval EffectiveResistance, Interval Total
     /// <param name="temperatureFactor">From the data sheet's curve; never assumed.</param>
     /// <param name="parallel">Parts in parallel, 1 to 10000.</param>
     /// <param name="sharing">How evenly they share, above 0 to 1; null is taken as alike and said.</param>
-    public static Reckoning<ConductionLoss> Of(Interval? current, Interval? resistanceAt25, Interval? temperatureFactor, int parallel, Interval? sharing = null) => new InputCheck()
+    public static Reckoning<SwitchLoss> Of(Interval? current, Interval? resistanceAt25, Interval? temperatureFactor, int parallel, Interval? sharing = null) => new InputCheck()
         .NotNegative("current_rms", current, Unit.Ampere)
         .Positive("on_resistance", resistanceAt25, Unit.Ohm)
         .Positive("temperature_factor", temperatureFactor, Unit.Ratio)
@@ -35,7 +35,7 @@ public sealed record ConductionLoss(Interval EffectiveResistance, Interval Total
             var effective = hot / n;
             var total = i * i * effective;
             var most = HighestCurrent(i, parallel, sharing);
-            return new ConductionLoss(effective, total, total / n, parallel == 1 || sharing is null ? total / n : most * most * hot, parallel > 1 && sharing is null);
+            return new SwitchLoss(effective, total, total / n, parallel == 1 || sharing is null ? total / n : most * most * hot, parallel > 1 && sharing is null);
         });
 
     /// <summary>The current of the part that carries most, in the unit of the whole.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Catalogue.Domain.Components;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Text;
 
@@ -12,42 +13,40 @@ namespace Catalogue.Domain.Stress;
 /// <param name="Position">The place.</param>
 /// <param name="Volts">The stress, in volt peak.</param>
 /// <param name="LeavesOvershootOut">True when spike or ringing exists at this place and was not given.</param>
-public sealed record VoltageStress(StressPosition Position, Interval Volts, bool LeavesOvershootOut)
+public sealed record BlockingVoltage(CircuitPosition Position, Interval Volts, bool LeavesOvershootOut)
 {
-    private static readonly FrozenDictionary<StressPosition, Rule> Rules = new Dictionary<StressPosition, Rule>
+    private static readonly FrozenDictionary<CircuitPosition, Rule> Rules = new Dictionary<CircuitPosition, Rule>
     {
-        [StressPosition.FlybackPrimary] = new(
+        [CircuitPosition.InLine] = new("V_in + V_spike", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
+        [CircuitPosition.AcrossRail] = new("V_in + V_ripple", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
+        [CircuitPosition.FlybackPrimary] = new(
             "V_bus + V_reflected + V_spike, V_reflected = n · (V_out + V_f)",
             true,
             given => given[StressInput.BusVoltage] + given[StressInput.ReflectedVoltage],
             StressInput.BusVoltage,
             StressInput.ReflectedVoltage),
-        [StressPosition.BridgePrimary] = new("V_bus + V_ringing", true, given => given[StressInput.BusVoltage], StressInput.BusVoltage),
-        [StressPosition.HBridgeOutput] = new("V_bus + V_ringing", true, given => given[StressInput.BusVoltage], StressInput.BusVoltage),
-        [StressPosition.PfcBoost] = new("V_out + V_ripple", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),
-        [StressPosition.BoostOutput] = new("V_out + V_ripple", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),
-        [StressPosition.BuckHighSide] = new("V_in + V_ringing", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
-        [StressPosition.BuckFreewheel] = new("V_in + V_ringing", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
-        [StressPosition.PushPullPrimary] = new("2 · V_in + V_spike", true, given => 2 * given[StressInput.InputVoltage], StressInput.InputVoltage),
-        [StressPosition.FlybackSecondary] = new(
+        [CircuitPosition.Bridge] = new("V_bus + V_ringing", true, given => given[StressInput.BusVoltage], StressInput.BusVoltage),
+        [CircuitPosition.Boost] = new("V_out + V_ripple", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),
+        [CircuitPosition.Buck] = new("V_in + V_ringing", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
+        [CircuitPosition.PushPullPrimary] = new("2 · V_in + V_spike", true, given => 2 * given[StressInput.InputVoltage], StressInput.InputVoltage),
+        [CircuitPosition.FlybackSecondary] = new(
             "V_out + V_bus / n + V_spike",
             true,
             given => given[StressInput.OutputVoltage] + (given[StressInput.BusVoltage] / given.Falling(StressInput.TurnsRatio)),
             StressInput.OutputVoltage,
             StressInput.BusVoltage,
             StressInput.TurnsRatio),
-        [StressPosition.CentreTappedSecondary] = new("2 · V_out + V_ringing", true, given => 2 * given[StressInput.OutputVoltage], StressInput.OutputVoltage),
-        [StressPosition.FullBridgeSecondary] = new("V_out + V_ringing", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),
-        [StressPosition.FullBridgeCapacitorInput] = new("√2 · V_ac", false, given => Math.Sqrt(2) * given[StressInput.MainsVoltage], StressInput.MainsVoltage),
-        [StressPosition.HalfWaveCapacitorInput] = new("2 · √2 · V_ac", false, given => 2 * Math.Sqrt(2) * given[StressInput.MainsVoltage], StressInput.MainsVoltage),
-        [StressPosition.BatteryDisconnect] = new("V_in + V_spike", true, given => given[StressInput.InputVoltage], StressInput.InputVoltage),
+        [CircuitPosition.CentreTappedSecondary] = new("2 · V_out + V_ringing", true, given => 2 * given[StressInput.OutputVoltage], StressInput.OutputVoltage),
+        [CircuitPosition.BridgeSecondary] = new("V_out + V_ringing", true, given => given[StressInput.OutputVoltage], StressInput.OutputVoltage),
+        [CircuitPosition.MainsBridge] = new("√2 · V_ac", false, given => Math.Sqrt(2) * given[StressInput.MainsVoltage], StressInput.MainsVoltage),
+        [CircuitPosition.MainsHalfWave] = new("2 · √2 · V_ac", false, given => 2 * Math.Sqrt(2) * given[StressInput.MainsVoltage], StressInput.MainsVoltage),
     }.ToFrozenDictionary();
 
     /// <summary>The formula of a position, in symbols.</summary>
-    public static string Formula(StressPosition position) => Rules[position].Formula;
+    public static string Formula(CircuitPosition position) => Rules[position].Formula;
 
     /// <summary>What a position needs, the overshoot not counted.</summary>
-    public static IReadOnlyList<StressInput> Needs(StressPosition position) => Rules[position].Needs;
+    public static IReadOnlyList<StressInput> Needs(CircuitPosition position) => Rules[position].Needs;
 
     /// <summary>The peak of a mains voltage, in volt: √2 times its rms value.</summary>
     public static Reckoning<Interval> MainsPeak(Interval? mainsVoltage) => new InputCheck()
@@ -64,7 +63,7 @@ public sealed record VoltageStress(StressPosition Position, Interval Volts, bool
     /// <summary>Computes the stress, or names what is missing.</summary>
     /// <param name="position">The place.</param>
     /// <param name="given">What is known; more than is needed does no harm.</param>
-    public static Reckoning<VoltageStress> Of(StressPosition position, IReadOnlyDictionary<StressInput, Interval> given)
+    public static Reckoning<BlockingVoltage> Of(CircuitPosition position, IReadOnlyDictionary<StressInput, Interval> given)
     {
         ArgumentNullException.ThrowIfNull(given);
         var rule = Rules[position];
@@ -78,7 +77,7 @@ public sealed record VoltageStress(StressPosition Position, Interval Volts, bool
         var overshoot = rule.HasOvershoot ? Known(StressInput.Overshoot) : null;
         if (overshoot is not null)
             check.NotNegative(SnakeCase.Code(StressInput.Overshoot), overshoot, Unit.Volt);
-        return check.Reckon(() => new VoltageStress(
+        return check.Reckon(() => new BlockingVoltage(
             position,
             Spread.Of((up, down) => rule.Volts(new Ends(given, up, down)) + (overshoot is { } more ? up(more) : 0)),
             rule.HasOvershoot && overshoot is null));
