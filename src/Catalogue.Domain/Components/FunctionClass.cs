@@ -54,6 +54,9 @@ public enum FunctionClass
     /// <summary>An aluminium electrolytic or polymer capacitor.</summary>
     AluminiumCapacitor,
 
+    /// <summary>A tantalum capacitor.</summary>
+    TantalumCapacitor,
+
     /// <summary>A film capacitor.</summary>
     FilmCapacitor,
 

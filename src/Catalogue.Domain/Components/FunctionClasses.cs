@@ -22,6 +22,7 @@ public static class FunctionClasses
         (FunctionClass.Capacitor, "capacitor", null),
         (FunctionClass.CeramicCapacitor, "ceramic capacitor", FunctionClass.Capacitor),
         (FunctionClass.AluminiumCapacitor, "aluminium capacitor", FunctionClass.Capacitor),
+        (FunctionClass.TantalumCapacitor, "tantalum capacitor", FunctionClass.Capacitor),
         (FunctionClass.FilmCapacitor, "film capacitor", FunctionClass.Capacitor),
         (FunctionClass.SafetyCapacitor, "safety capacitor", FunctionClass.Capacitor),
         (FunctionClass.Resistor, "resistor", null),

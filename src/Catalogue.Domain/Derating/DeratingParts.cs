@@ -22,6 +22,7 @@ public static class DeratingParts
         FunctionClass.CeramicCapacitor => DeratingPart.CeramicCapacitor,
         FunctionClass.FilmCapacitor => DeratingPart.FilmCapacitor,
         FunctionClass.AluminiumCapacitor => DeratingPart.AluminiumCapacitor,
+        FunctionClass.TantalumCapacitor => DeratingPart.SolidTantalumCapacitor,
         FunctionClass.BladeFuse => DeratingPart.BladeFuse,
         FunctionClass.UlCartridgeFuse => DeratingPart.UlCartridgeFuse,
         FunctionClass.IecCartridgeFuse => DeratingPart.IecCartridgeFuse,

@@ -69,11 +69,11 @@ public static class CurrentMargin
 
         var current = inputs.Through(sheet, part);
         var margin = sheet.Step("margin", "current margin", Unit.Ratio, Term.Number(1) - (current / together));
-        var guideline = lines.Guideline(inputs.FunctionClass, StressKind.Current);
+        var (guideline, whyNot) = lines.Guideline(inputs.FunctionClass, StressKind.Current);
         var line = 1 - (guideline?.Factor ?? 1);
-        var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleHeadroom);
+        var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleCurrent);
         sheet.Line(() => guideline is null
-            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone, for no guideline applies."
+            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone; {whyNot}."
             : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
         if (guideline is not null)
             sheet.Note($"Guideline: {guideline.Source}.");

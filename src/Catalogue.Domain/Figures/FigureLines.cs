@@ -9,9 +9,6 @@ namespace Catalogue.Domain.Figures;
 /// <param name="Ample">The ample line, a house rule; null when there is none.</param>
 public sealed record FigureLines(bool MoreIsBetter, double? Rating, double? Guideline, double? Ample)
 {
-    // Wider than the noise of a handful of multiplications, narrower than anything that is measured.
-    private const double Noise = 1e-9;
-
     /// <summary>No line: the figure is a fact, not a margin.</summary>
     public static FigureLines None(bool moreIsBetter) => new(moreIsBetter, null, null, null);
 
@@ -38,5 +35,5 @@ public sealed record FigureLines(bool MoreIsBetter, double? Rating, double? Guid
 
     /// <summary>True when a value is on the wrong side of a line by more than the noise of the computation; a value on the line meets it.</summary>
     public bool IsBeyond(double value, double line) =>
-        MoreIsBetter ? value < line - (Noise * Math.Max(1, Math.Abs(line))) : value > line + (Noise * Math.Max(1, Math.Abs(line)));
+        MoreIsBetter ? Line.IsBelow(value, line) : Line.IsBelow(-value, -line);
 }

@@ -96,9 +96,10 @@ public static class FuseHeadroom
     {
         if (inputs.Derating is { } given)
             return (sheet.Know(given, "k_derating", "derating", Unit.Ratio), "the derating given for this fuse");
-        if (lines.Guideline(inputs.FunctionClass, StressKind.Current) is { } guideline)
+        var (guideline, whyNot) = lines.Guideline(inputs.FunctionClass, StressKind.Current, inputs.AmbientTemperature, inputs.RatedCurrent);
+        if (guideline is not null)
             return (sheet.Set(Interval.Exactly(guideline.Factor), "k_derating", "derating", Unit.Ratio, guideline.Source), guideline.Words);
-        sheet.Note("The style of the fuse is not recorded, so no derating convention applies: the line is the rating alone.");
+        sheet.Note($"No derating applies, the line is the rating alone: {whyNot}.");
         return (sheet.Set(Interval.Exactly(1), "k_derating", "derating", Unit.Ratio, "none: the rating alone"), null);
     }
 

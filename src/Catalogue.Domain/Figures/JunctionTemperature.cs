@@ -63,13 +63,13 @@ public static class JunctionTemperature
         }
 
         var limit = sheet.Know(highest, "T_max", "highest junction temperature", Unit.DegreeCelsius);
-        var guideline = lines.Guideline(inputs.FunctionClass, StressKind.JunctionTemperature);
-        var line = limit.Nominal - (guideline?.Factor ?? 0);
+        var guideline = lines.JunctionLine(inputs.FunctionClass, limit.Nominal);
+        var line = guideline?.DegC ?? limit.Nominal;
         sheet.Line(() => guideline is null
-            ? $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: the rating alone, for no guideline applies."
-            : $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: {guideline.Words}.");
+            ? $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: the rating alone; the derating practice has no guideline for it."
+            : $"Line at {QuantityText.Of(line, Unit.DegreeCelsius)}: {guideline.Value.Words}.");
         if (guideline is not null)
-            sheet.Note($"Guideline: {guideline.Source}.");
+            sheet.Note($"Guideline: {guideline.Value.Source}.");
         return sheet.Finish(temperature, Unit.DegreeCelsius, new FigureLines(false, limit.Nominal, guideline is null ? null : line, null));
     }
 }

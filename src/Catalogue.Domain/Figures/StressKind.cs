@@ -8,7 +8,4 @@ public enum StressKind
 
     /// <summary>Current through the part, as a share of its rated current.</summary>
     Current,
-
-    /// <summary>Junction temperature, as degrees below the highest allowed.</summary>
-    JunctionTemperature,
 }

@@ -34,6 +34,9 @@ public static class VoltageMargin
         /// <summary>How many share the voltage, from 1.</summary>
         public int SeriesCount { get; init; } = 1;
 
+        /// <summary>Temperature around the part, in °C; some guidelines fall with it.</summary>
+        public Given? AmbientTemperature { get; init; }
+
         /// <summary>The voltage across the place.</summary>
         public required VoltageStress Stress { get; init; }
 
@@ -52,6 +55,7 @@ public static class VoltageMargin
                     : part.Best(RatingKind.RatedVoltage, rating => !IsForAc(rating)),
                 IsAcRating = wantsAc,
                 SeriesCount = part.Component.SeriesCount,
+                AmbientTemperature = part.Best(RatingKind.AmbientTemperature),
                 Stress = new VoltageStress
                 {
                     Part = Noun(functionClass),
@@ -101,11 +105,13 @@ public static class VoltageMargin
             sheet.LeaveOut("The ripple on the voltage is not recorded.");
         var margin = sheet.Step("margin", "voltage margin", Unit.Ratio, Term.Number(1) - (stress / together));
 
-        var guideline = inputs.IsAcRating || inputs.FunctionClass.Is(FunctionClass.Fuse) ? null : lines.Guideline(inputs.FunctionClass, StressKind.Voltage);
+        var (guideline, whyNot) = inputs.IsAcRating || inputs.FunctionClass.Is(FunctionClass.Fuse)
+            ? (null, "the marked voltage already is the limit")
+            : lines.Guideline(inputs.FunctionClass, StressKind.Voltage, inputs.AmbientTemperature);
         var line = 1 - (guideline?.Factor ?? 1);
         var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleVoltage);
         sheet.Line(() => guideline is null
-            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone, for no guideline applies."
+            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone; {whyNot}."
             : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
         if (guideline is not null)
             sheet.Note($"Guideline: {guideline.Source}.");

@@ -7,5 +7,5 @@ internal static class Line
     private const double Noise = 1e-9;
 
     /// <summary>True when a value lies below a line by more than the noise of the computation; a value on the line meets it.</summary>
-    public static bool IsBelow(double value, double line) => value < line - (Noise * Math.Abs(line));
+    public static bool IsBelow(double value, double line) => value < line - (Noise * Math.Max(1, Math.Abs(line)));
 }

@@ -31,7 +31,7 @@ public sealed class DeratingTableTests
     [InlineData(FunctionClass.UlCartridgeFuse)]
     [InlineData(FunctionClass.IecCartridgeFuse)]
     public void Conventions_OfFuses_AreThoseOfTheFuseFigure(FunctionClass functionClass) => Assert.Equal(
-        LineTable.Default.Guideline(functionClass, StressKind.Current)!.Factor,
+        LineTable.Default.Guideline(functionClass, StressKind.Current).Guideline!.Factor,
         Assert.Single(DeratingTable.All, row => row.Source is DeratingSource.TradeConvention && row.Part == DeratingParts.For(functionClass)).Value);
 
     [Theory]
