@@ -81,6 +81,9 @@ public enum RatingKind
     /// <summary>On-resistance hot, divided by that at 25 °C; a ratio from 1.</summary>
     TemperatureFactor,
 
+    /// <summary>How fast the on-resistance rises with the junction's temperature, per °C; instead of the temperature factor.</summary>
+    TemperatureCoefficient,
+
     /// <summary>Thermal resistance from junction to ambient as mounted, in °C/W.</summary>
     ThermalResistance,
 }

@@ -17,7 +17,7 @@ public static class RatingKinds
         RatingKind.Inductance => Quantities.Unit.Henry,
         RatingKind.RatedPower => Quantities.Unit.Watt,
         RatingKind.MaxTemperature or RatingKind.AmbientTemperature => Quantities.Unit.DegreeCelsius,
-        RatingKind.TemperatureSlope => Quantities.Unit.PerDegreeCelsius,
+        RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient => Quantities.Unit.PerDegreeCelsius,
         _ => Quantities.Unit.Ratio,
     };
 
@@ -54,6 +54,7 @@ public static class RatingKinds
         RatingKind.MeanCurrent => "mean current in use",
         RatingKind.ForwardVoltage => "forward voltage",
         RatingKind.TemperatureFactor => "temperature factor of on-resistance",
+        RatingKind.TemperatureCoefficient => "temperature coefficient of on-resistance",
         _ => "thermal resistance, junction to ambient",
     };
 
@@ -61,10 +62,10 @@ public static class RatingKinds
     public static string? Refuse(this RatingKind kind, Interval value) => kind switch
     {
         RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle when value.Low <= 0 || value.High > 1 => $"{kind.Word()} is a ratio above 0 and at most 1.",
-        RatingKind.TemperatureSlope when value.Low < 0 || value.High > 0.1 => "A temperature slope is 0 to 0.1 per °C.",
+        RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient when value.Low < 0 || value.High > 0.1 => $"{kind.Word()} is 0 to 0.1 per °C.",
         RatingKind.MaxTemperature or RatingKind.AmbientTemperature when value.Low < -273.15 || value.High > 1000 => "A temperature is between −273.15 and 1000 °C.",
         RatingKind.TemperatureFactor when value.Low < 1 || value.High > 10 => "A temperature factor is 1 to 10.",
-        RatingKind.TemperatureFactor or RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle or RatingKind.TemperatureSlope or RatingKind.MaxTemperature or RatingKind.AmbientTemperature => null,
+        RatingKind.TemperatureFactor or RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle or RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient or RatingKind.MaxTemperature or RatingKind.AmbientTemperature => null,
         RatingKind.Resistance or RatingKind.RippleVoltage or RatingKind.SpikeVoltage when value.Low < 0 => $"{kind.Word()} is not negative.",
         RatingKind.Resistance or RatingKind.RippleVoltage or RatingKind.SpikeVoltage => value.High <= LargestValue ? null : $"{kind.Word()} is too large to be meant.",
         _ when value.Low <= 0 => $"{kind.Word()} is above zero.",

@@ -1,3 +1,4 @@
+using Catalogue.Domain.Capacitors;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 
@@ -37,7 +38,7 @@ public static class BusRipple
         var ripple = sheet.Step("ΔV_pp", "bus ripple, peak to peak", Unit.Volt, power / (Term.Number(2 * Math.PI) * frequency * capacitance * voltage));
         if (sheet.IsComplete)
         {
-            sheet.Note($"That is {QuantityText.Number(100 * ripple.Nominal / voltage.Nominal, 3)} % of the bus voltage, and {QuantityText.Number(1e6 * capacitance.Nominal / power.Nominal, 3)} µF/W.");
+            sheet.Note($"That is {QuantityText.Number(100 * ripple.Nominal / voltage.Nominal, 3)} % of the bus voltage, and {QuantityText.Number(1e6 * capacitance.Nominal / power.Nominal, 3)} µF/W; {BulkRule.For(BulkUse.PowerFactorBus).Words} is usual, a rule of thumb.");
             sheet.Note($"The capacitors carry {QuantityText.Of(current.Nominal, Unit.Ampere, 3)} rms of it at twice the line frequency; switching ripple comes on top.");
         }
 

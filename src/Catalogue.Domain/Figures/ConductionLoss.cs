@@ -72,7 +72,10 @@ public static class ConductionLoss
     }
 
     /// <summary>The loss of the part that carries most, in watt, and how many there are, or null for one.</summary>
-    internal static (Term Each, Term? Count) Each(Sheet sheet, Inputs inputs)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="inputs">The inputs.</param>
+    /// <param name="at25">True for the loss a switch would have at 25 °C, without its temperature factor.</param>
+    internal static (Term Each, Term? Count) Each(Sheet sheet, Inputs inputs, bool at25 = false)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(inputs.ParallelCount, 1);
         if (inputs.IsRectifier)
@@ -83,12 +86,13 @@ public static class ConductionLoss
         }
 
         var resistance = sheet.Need(inputs.OnResistance, "R_on", "on-resistance of one part at 25 °C", Unit.Ohm, "on_resistance", "the on-resistance of one switch");
-        var factor = sheet.Need(inputs.TemperatureFactor, "k_T", "temperature factor", Unit.Ratio, "temperature_factor", "how much the on-resistance rises when hot");
+        if (!at25)
+            resistance *= sheet.Need(inputs.TemperatureFactor, "k_T", "temperature factor", Unit.Ratio, "temperature_factor", "how much the on-resistance rises when hot");
         var current = inputs.Through(sheet, "switch");
         if (inputs.ParallelCount == 1)
-            return (Term.Square(current) * resistance * factor, null);
+            return (Term.Square(current) * resistance, null);
         var count = sheet.Set(Interval.Exactly(inputs.ParallelCount), "n", "in parallel", Unit.Ratio, "arrangement as recorded");
         var sharing = sheet.Need(inputs.Sharing, "k_share", "current sharing", Unit.Ratio, "current_sharing", $"how evenly the {inputs.ParallelCount} switches share the current");
-        return (sheet.Step("P_each", "loss of the part that carries most", Unit.Watt, Term.Square(current / (count * sharing)) * resistance * factor), count);
+        return (sheet.Step("P_each", "loss of the part that carries most", Unit.Watt, Term.Square(current / (count * sharing)) * resistance), count);
     }
 }

@@ -1,4 +1,5 @@
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Packs;
 using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Domain.Figures;
@@ -46,6 +47,8 @@ public static class PackEnergy
         var energy = sheet.Step("E", "pack energy", Unit.WattHour, series * parallel * capacity * voltage);
         if (sheet.IsComplete && inputs.SeriesCount > 1)
             sheet.Note($"The same cells counted side by side are {QuantityText.Of(inputs.SeriesCount * inputs.ParallelCount * capacity.Nominal, Unit.AmpereHour)} at one cell's voltage, and {QuantityText.Of(inputs.ParallelCount * capacity.Nominal, Unit.AmpereHour)} at the pack's: only watt-hours compare.");
+        if (sheet.IsComplete && TransportScreen.Of(energy.Interval) is Reckoning<TransportScreen>.Done { Value: var band })
+            sheet.Note($"Transport line: {TransportScreen.Words(band.Band)}{(band.HighestBand == band.Band ? "" : ", at the high end " + TransportScreen.Words(band.HighestBand))}. {TransportScreen.Caution}");
         sheet.Line(() => "Held against no line: what was claimed and measured stands beside it.");
         return sheet.Finish(energy, Unit.WattHour, FigureLines.None(moreIsBetter: true));
     }
