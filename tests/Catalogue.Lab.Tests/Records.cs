@@ -57,6 +57,7 @@ internal static class Records
     {
         return new TeardownRecord
         {
+            FamilyRatings = [],
             Slug = "ferrowick-tor-600",
             Id = TeardownId.New(),
             Number = 41,

@@ -2,6 +2,7 @@ using Catalogue.Data.Figures;
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Findings;
@@ -73,11 +74,17 @@ public sealed record TeardownRecord
     /// <summary>The families that components point to, merged ones resolved.</summary>
     public required IReadOnlyDictionary<FamilyId, FamilyName> Families { get; init; }
 
+    /// <summary>What other published teardowns say of the ratings of the same families.</summary>
+    public required IReadOnlyList<ConsistencyFacts.FamilyRating> FamilyRatings { get; init; }
+
     /// <summary>All publications of the teardown with the number of their revision, newest first.</summary>
     public required IReadOnlyList<PublishedRevision> Publications { get; init; }
 
     /// <summary>The facts that figures and cautions are computed from.</summary>
     public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities) { Ports = Ports, CellChemistry = Revision.CellChemistry };
+
+    /// <summary>What of it does not go together, worst first.</summary>
+    public IReadOnlyList<Contradiction> Contradictions => Domain.Consistency.Contradictions.Find(new ConsistencyFacts(Facts, Claims, Tests, Callouts, Figures, FamilyRatings));
 
     /// <summary>The name and address of a family.</summary>
     /// <param name="Slug">Its address.</param>

@@ -1,4 +1,5 @@
 using System.Data;
+using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Teardowns;
 using Microsoft.EntityFrameworkCore;
@@ -63,6 +64,7 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
             Figures = await context.Figures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
             CurrentFigures = await context.CurrentFigures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
             Families = await FamiliesAsync(context, id, cancellationToken),
+            FamilyRatings = await FamilyRatingsAsync(context, teardown.Id, id, cancellationToken),
             Publications = await context.Publications
                 .Where(row => row.TeardownId == teardown.Id)
                 .Join(context.Revisions, row => row.RevisionId, row => row.Id, (publication, row) => new { row.Number, row.State, Publication = publication })
@@ -70,6 +72,19 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
                 .Select(row => new TeardownRecord.PublishedRevision(row.Number, row.State, row.Publication))
                 .ToListAsync(cancellationToken),
         };
+    }
+
+    private static async Task<IReadOnlyList<ConsistencyFacts.FamilyRating>> FamilyRatingsAsync(CatalogueContext context, TeardownId teardown, RevisionId revision, CancellationToken cancellationToken)
+    {
+        var linked = context.Components.Where(row => row.RevisionId == revision && row.FamilyId != null).Select(row => row.FamilyId!.Value).Distinct();
+        var rows = await context.Ratings
+            .Join(context.Components, rating => new { rating.RevisionId, Id = rating.ComponentId }, part => new { part.RevisionId, part.Id }, (rating, part) => new { Rating = rating, part.FamilyId })
+            .Join(context.Revisions.Where(row => row.State == RevisionState.Published && row.TeardownId != teardown), row => row.Rating.RevisionId, row => row.Id, (row, other) => new { row.Rating.Kind, row.Rating.Nominal, row.FamilyId, other.TeardownId })
+            .Where(row => row.FamilyId != null && linked.Contains(row.FamilyId.Value))
+            .GroupBy(row => new { row.FamilyId, row.Kind })
+            .Select(group => new { group.Key.FamilyId, group.Key.Kind, Low = group.Min(row => row.Nominal), High = group.Max(row => row.Nominal), Teardowns = group.Select(row => row.TeardownId).Distinct().Count() })
+            .ToListAsync(cancellationToken);
+        return rows.ConvertAll(row => new ConsistencyFacts.FamilyRating(row.FamilyId!.Value, row.Kind, row.Low, row.High, row.Teardowns));
     }
 
     private static async Task<IReadOnlyDictionary<FamilyId, TeardownRecord.FamilyName>> FamiliesAsync(CatalogueContext context, RevisionId revision, CancellationToken cancellationToken)

@@ -2,6 +2,7 @@ using Catalogue.Data.Teardowns;
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
@@ -34,6 +35,7 @@ public sealed record TeardownJson(
     IReadOnlyList<TeardownJson.StepPart> Steps,
     IReadOnlyList<TeardownJson.FindingPart> Findings,
     IReadOnlyList<TeardownJson.FigurePart> Figures,
+    IReadOnlyList<Contradiction> Contradictions,
     IReadOnlyList<TeardownJson.PublicationPart> Publications)
 {
     /// <summary>The product as this revision prints it.</summary>
@@ -242,6 +244,7 @@ public sealed record TeardownJson(
                 .. record.Figures.Select(row => new FigurePart(
                     row.Rule, row.RuleVersion, row.ComponentId?.Value, row.RailId?.Value, row.Low, row.Nominal, row.High, row.Unit, row.Verdict, row.StaticOnly, row.Missing, row.Working)),
             ],
+            record.Contradictions,
             [.. record.Publications.Select(row => new PublicationPart(row.RevisionNumber, row.State, row.Publication.PublishedAt, row.Publication.Note))]);
     }
 

@@ -150,6 +150,7 @@ internal sealed class SampleTeardown
             },
         ],
         Figures = Figures,
+        FamilyRatings = [],
         CurrentFigures = Current,
         Families = new Dictionary<FamilyId, TeardownRecord.FamilyName> { [_family] = new("ytq65-080", "YTQ65-080") },
         Publications = State is RevisionState.Superseded ? [Act(4, RevisionState.Published), Act(3, State), Act(2, RevisionState.Superseded)] : [Act(3, State), Act(2, RevisionState.Superseded)],

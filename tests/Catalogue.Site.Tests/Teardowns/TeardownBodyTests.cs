@@ -217,6 +217,7 @@ public sealed class TeardownBodyTests : BunitContext
         var whole = _sample.Build();
         var page = Render<TeardownBody>(parameters => parameters.Add(body => body.Settings, SampleTeardown.Settings).Add(body => body.SiteAddress, "https://bench.example").Add(body => body.Record, new TeardownRecord
         {
+            FamilyRatings = [],
             Slug = whole.Slug,
             Id = whole.Id,
             Number = 1,

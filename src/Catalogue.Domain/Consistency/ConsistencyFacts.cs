@@ -1,0 +1,43 @@
+using Catalogue.Domain.BenchLogs;
+using Catalogue.Domain.Callouts;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Figures;
+using Catalogue.Domain.Products;
+using Catalogue.Domain.Quantities;
+
+namespace Catalogue.Domain.Consistency;
+
+/// <summary>The facts of one revision that are held against each other.</summary>
+/// <param name="Facts">Components, ratings, rails, ports.</param>
+/// <param name="Claims">All claims.</param>
+/// <param name="Tests">All bench tests.</param>
+/// <param name="Callouts">All callouts.</param>
+/// <param name="Figures">The figures as they stand now.</param>
+/// <param name="FamilyRatings">What is published of the same families elsewhere; empty when not asked for.</param>
+public sealed record ConsistencyFacts(
+    RevisionFacts Facts,
+    IReadOnlyList<Claim> Claims,
+    IReadOnlyList<BenchTest> Tests,
+    IReadOnlyList<Callout> Callouts,
+    IReadOnlyList<Figure> Figures,
+    IReadOnlyList<ConsistencyFacts.FamilyRating> FamilyRatings)
+{
+    /// <summary>The ratings that published teardowns give a part family.</summary>
+    /// <param name="Family">The family.</param>
+    /// <param name="Kind">What is rated.</param>
+    /// <param name="Low">The lowest nominal value found.</param>
+    /// <param name="High">The highest nominal value found.</param>
+    /// <param name="Teardowns">In how many teardowns.</param>
+    public sealed record FamilyRating(FamilyId Family, RatingKind Kind, double Low, double High, int Teardowns);
+
+    /// <summary>The fitted cells, in the order of the list.</summary>
+    internal IEnumerable<BoardComponent> Cells => Facts.Components.Where(component => component.IsFitted && component.FunctionClass is FunctionClass.Cell);
+
+    /// <summary>The nominal voltage of one cell: recorded, else typical of the chemistry; null when neither is known.</summary>
+    internal Given? CellVoltage(BoardComponent cell) =>
+        new PartFacts(cell, [.. Facts.Ratings.Where(rating => rating.ComponentId == cell.Id)], null, Facts.CellChemistry).Best(RatingKind.CellVoltage) ?? DerivedRails.TypicalCell(Facts.CellChemistry)?.Nominal;
+
+    /// <summary>The claims of a unit that give a number.</summary>
+    internal IEnumerable<(Claim Claim, double Value)> ClaimsIn(Unit unit) => Claims.Where(claim => claim.Unit == unit && claim.Value > 0).Select(claim => (claim, claim.Value!.Value));
+}
