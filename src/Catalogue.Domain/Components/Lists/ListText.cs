@@ -6,7 +6,7 @@ namespace Catalogue.Domain.Components.Lists;
 /// <summary>The bytes of a component list as text, and how they were read.</summary>
 internal sealed class ListText
 {
-    private const double MostControlsInText = 0.05;
+    internal const double MostControlsInText = 0.05;
 
     private static readonly UTF8Encoding StrictUtf8 = new(false, true);
 
@@ -74,7 +74,7 @@ internal sealed class ListText
         return (new ListText(text, name, warnings), null);
     }
 
-    private static string? Signature(ReadOnlySpan<byte> bytes)
+    internal static string? Signature(ReadOnlySpan<byte> bytes)
     {
         if (bytes.StartsWith("PK\u0003\u0004"u8))
         {
@@ -118,7 +118,7 @@ internal sealed class ListText
         _ => encoding.WebName,
     };
 
-    private static (Encoding? Encoding, string Name, int MarkLength) ByMark(ReadOnlySpan<byte> bytes)
+    internal static (Encoding? Encoding, string Name, int MarkLength) ByMark(ReadOnlySpan<byte> bytes)
     {
         if (bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
         {
@@ -138,7 +138,7 @@ internal sealed class ListText
     }
 
     /// <summary>Two bytes a character leave a zero in every other place wherever the text is Latin, and a list's separators always are.</summary>
-    private static (Encoding Encoding, string Name)? WideWithoutMark(ReadOnlySpan<byte> bytes)
+    internal static (Encoding Encoding, string Name)? WideWithoutMark(ReadOnlySpan<byte> bytes)
     {
         var pairs = Math.Min(bytes.Length, 1 << 16) / 2;
         if (pairs < 2)
@@ -160,7 +160,7 @@ internal sealed class ListText
         return firstZeros > many && secondZeros <= few ? (System.Text.Encoding.BigEndianUnicode, "UTF-16BE") : null;
     }
 
-    private static double ShareOfControls(ReadOnlySpan<byte> bytes)
+    internal static double ShareOfControls(ReadOnlySpan<byte> bytes)
     {
         var controls = 0;
         // Some tools fill a file up with zeros at its end.
@@ -200,7 +200,7 @@ internal sealed class ListText
         }
     }
 
-    private static (Encoding Encoding, string Name) LegacyGuess(ReadOnlySpan<byte> bytes)
+    internal static (Encoding Encoding, string Name) LegacyGuess(ReadOnlySpan<byte> bytes)
     {
         var latin = bytes.ContainsAnyInRange((byte)0x80, (byte)0x9F)
             ? (CodePagesEncodingProvider.Instance.GetEncoding(1252)!, "windows-1252")
