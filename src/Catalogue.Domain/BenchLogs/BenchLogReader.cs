@@ -165,32 +165,53 @@ public sealed class BenchLogReader
 
     private static List<(ReadOnlyMemory<byte> Text, long Number)> Lines(ReadOnlySpan<byte> text, bool isAll)
     {
-        var lines = new List<(ReadOnlyMemory<byte>, long)>();
+        var lines = new List<(ReadOnlyMemory<byte> Text, long Number)>();
         var memory = text.ToArray().AsMemory();
-        long number = 0;
+        var starts = new List<int>();
         for (var at = 0; at < memory.Length;)
         {
             var length = memory.Span[at..].IndexOfAny(LineEnds);
             if (length < 0 && !isAll && lines.Count > 0)
                 break;
             var end = length < 0 ? memory.Length : at + length;
-            number++;
-            lines.Add((memory[at..end], number));
+            starts.Add(at);
+            lines.Add((memory[at..end], lines.Count + 1));
             at = end + (end + 1 < memory.Length && memory.Span[end] == '\r' && memory.Span[end + 1] == '\n' ? 2 : 1);
         }
 
-        return lines;
+        return Joined(lines, starts, memory);
     }
+
+    // A record that a quotation mark carries over a line's end is one line to whoever looks for the header.
+    private static List<(ReadOnlyMemory<byte> Text, long Number)> Joined(List<(ReadOnlyMemory<byte> Text, long Number)> lines, List<int> starts, ReadOnlyMemory<byte> memory)
+    {
+        var joined = new List<(ReadOnlyMemory<byte>, long)>(lines.Count);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var last = IsOdd(lines[i].Text.Span) ? i + 1 : i;
+            while (last > i && last < lines.Count && last - i < MostJoinedLines && !IsOdd(lines[last].Text.Span))
+                last++;
+            if (last == i || last >= lines.Count || last - i >= MostJoinedLines)
+            {
+                joined.Add(lines[i]);
+                continue;
+            }
+
+            joined.Add((memory[starts[i]..(starts[last] + lines[last].Text.Length)], lines[i].Number));
+            i = last;
+        }
+
+        return joined;
+    }
+
+    private static bool IsOdd(ReadOnlySpan<byte> line) => line.Count((byte)'"') % 2 != 0;
 
     private void Decode(ReadOnlySpan<byte> bytes)
     {
         if (_refusal is not null || bytes.IsEmpty)
             return;
         if (_wideDecoder is not null)
-        {
             bytes = Narrow(bytes);
-        }
-
         _encoding.Look(bytes);
         Feed(bytes);
     }
@@ -262,7 +283,7 @@ public sealed class BenchLogReader
     {
         if (_line < _firstSampleLine)
             return;
-        var isOdd = line.Count((byte)'"') % 2 != 0;
+        var isOdd = IsOdd(line);
         if (_openLines == 0 && !isOdd)
         {
             Take(line, _line);

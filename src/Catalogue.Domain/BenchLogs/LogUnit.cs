@@ -134,7 +134,7 @@ internal sealed record LogUnit(LogQuantity Quantity, double Factor, double Offse
             return new LogUnit(LogQuantity.Charge, factor / 3600, 0, unit);
         if (!Scaled.TryGetValue(name, out var scaled) && !(Spellings.TryGetValue(name, out var spelling) && name is "ohm" or "Ohm" && Scaled.TryGetValue(spelling!, out scaled)))
             return null;
-        return scaled with { Factor = scaled.Factor * factor, Text = unit[0] + scaled.Text };
+        return new LogUnit(scaled.Quantity, scaled.Factor * factor, 0, unit[0] + scaled.Text);
     }
 
     private static FrozenDictionary<string, string> Table(params (string Unit, string Spellings)[] rows) =>

@@ -14,6 +14,7 @@ internal static class ApiEndpoints
         api.MapUploads();
         api.MapCatalogue();
         api.MapQuestions();
+        api.MapDecodeLog();
         app.MapOpenApi(Prefix + "/{documentName:regex(^openapi$)}.json").AllowAnonymous();
         ((IEndpointConventionBuilder)api).Finally(AlsoHead);
     }
