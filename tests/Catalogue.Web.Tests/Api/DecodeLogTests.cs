@@ -20,7 +20,8 @@ public sealed class DecodeLogTests(SiteFixture site) : IClassFixture<SiteFixture
         Assert.Equal((5.0, 5.0, 1.0, 1.0, 3), (Number(log, "min_voltage_v"), Number(log, "max_voltage_v"), Number(log, "min_current_a"), Number(log, "max_current_a"), log.GetProperty("samples").GetInt32()));
         Assert.Equal(("UTF-8", ","), (log.Text("encoding"), log.Text("delimiter")));
         Assert.Equal(["time", "set_value", "voltage", "current", "text"], log.Items("columns").Select(column => column.Text("role")));
-        Assert.Equal(("voltage_mV", "mV", "name"), (log.Items("columns")[2].Text("name"), log.Items("columns")[2].Text("unit"), log.Items("columns")[2].Text("source")));
+        var voltage = log.Items("columns").ElementAt(2);
+        Assert.Equal(("voltage_mV", "mV", "name"), (voltage.Text("name"), voltage.Text("unit"), voltage.Text("source")));
         Assert.Equal(JsonValueKind.Null, log.GetProperty("efficiency").ValueKind);
         Assert.Contains("USET[V]", Assert.Single(log.Items("warnings")).GetString(), StringComparison.Ordinal);
     }
@@ -114,7 +115,7 @@ public sealed class DecodeLogTests(SiteFixture site) : IClassFixture<SiteFixture
         Assert.Contains("16 MiB", problem.Text("detail"), StringComparison.Ordinal);
         Assert.Equal(large.Length / row.Length, log.GetProperty("samples").GetInt32());
         Assert.Equal((large.Length / row.Length) - 1, Number(log, "duration_s"));
-        Assert.InRange(log.Items("trace").Count, 256, 512);
+        Assert.InRange(log.Items("trace").Count(), 256, 512);
     }
 
     [Fact]
