@@ -152,10 +152,11 @@ public sealed class BenchLogReader
         if (ListText.Signature(head) is { } kind)
             return $"The content is {kind}, not a bench log. Save the log as text with separators (CSV or TSV).";
         (var marked, var name, markLength) = ListText.ByMark(head);
-        if (marked is null && ListText.WideWithoutMark(head) is { } wide)
+        var isGuess = marked is null;
+        if (isGuess && ListText.WideWithoutMark(head) is { } wide)
             (marked, name) = wide;
         if (marked is not null && marked.CodePage != Encoding.UTF8.CodePage)
-            _encoding.TakeWide(marked, name);
+            _encoding.TakeWide(marked, name, isGuess);
         else if (ListText.ShareOfControls(head) > ListText.MostControlsInText)
             return "The content is binary, not a bench log. Save the log as text with separators (CSV or TSV).";
         return null;

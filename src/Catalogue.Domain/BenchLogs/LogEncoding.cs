@@ -27,7 +27,12 @@ internal sealed class LogEncoding
     /// <summary>What is doubtful about it, or null.</summary>
     public string? Doubt { get; private set; }
 
-    public void TakeWide(Encoding encoding, string name) => (Wide, Name) = (encoding, name);
+    public void TakeWide(Encoding encoding, string name, bool isGuess)
+    {
+        (Wide, Name) = (encoding, name);
+        if (isGuess)
+            Doubt = $"The log does not say its encoding; {name} was taken from the pattern of its bytes.";
+    }
 
     /// <summary>Looks at the next bytes.</summary>
     public void Look(ReadOnlySpan<byte> bytes)

@@ -52,7 +52,15 @@ internal sealed class LogLayout
     public static LogLayout? Find(IReadOnlyList<ReadOnlyMemory<byte>> lines, Func<ReadOnlySpan<byte>, string> decode, BenchLogOptions options) =>
         LogTable.Find(lines) is { } table ? new LogLayout(table, lines, decode, options) : null;
 
+    /// <summary>True when voltage or current are rms values: their product is no power, and no net charge flows.</summary>
+    public bool IsAlternating => IsRms(BenchLogRole.Voltage) || IsRms(BenchLogRole.Current);
+
+    /// <summary>The same of the input.</summary>
+    public bool IsInputAlternating => IsRms(BenchLogRole.InputVoltage) || IsRms(BenchLogRole.InputCurrent);
+
     public LogColumn? Column(BenchLogRole role) => Columns.FirstOrDefault(column => column.Role == role);
+
+    private bool IsRms(BenchLogRole role) => Column(role)?.Meaning.Marks.HasFlag(LogName.Mark.Alternating) == true;
 
     private List<LogColumn> MakeColumns()
     {
@@ -305,7 +313,9 @@ internal sealed class LogLayout
         bool IsInput(LogColumn column) => column.Meaning.Marks.HasFlag(LogName.Mark.Input) && !column.Meaning.Marks.HasFlag(LogName.Mark.Output);
         bool MayBe(LogColumn column, LogQuantity quantity) => !column.IsGiven && column.Role == BenchLogRole.Other && column.Quantity == quantity && column.Fit > 0;
         // Where nothing is called the output, what goes in is all there is to measure.
-        var hasOutput = kinds.Any(kind => Column(kind.Output) is not null || Columns.Any(column => MayBe(column, kind.Quantity) && !IsInput(column)));
+        // A power that is not called the output may well be that of the input's voltage and current.
+        var hasOutput = kinds.Any(kind => Column(kind.Output) is not null || Columns.Any(column => MayBe(column, kind.Quantity) && !IsInput(column)
+            && (kind.Quantity != LogQuantity.Power || column.Meaning.Marks.HasFlag(LogName.Mark.Output))));
         foreach (var (quantity, output, input) in kinds)
         {
             if (hasOutput)

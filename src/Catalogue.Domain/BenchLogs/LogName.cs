@@ -25,6 +25,8 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
         Elapsed = 256,
         BareSymbol = 512,
         UnitOnly = 1024,
+        Alternating = 2048,
+        Place = 4096,
     }
 
     private const int LongestName = 120;
@@ -40,14 +42,16 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
         (LogQuantity.Time, "time timestamp datetime zeit zeitstempel uhrzeit zeitpunkt temps heure horodatage tiempo hora elapsed runtime laufzeit dauer duration duree duracion seconds sekunden millis micros"));
 
     private static readonly FrozenDictionary<string, Mark> Marked = Table(
-        (Mark.Input, "in input eingang entree entrada primary primar mains netz ac"),
+        (Mark.Input, "in input eingang entree entrada primary primar mains netz"),
         (Mark.Output, "out output ausgang sortie salida measured meas ist istwert mesure medido actual messwert"),
         (Mark.Set, "set setpoint soll sollwert target limit consigne cible consigna objetivo programmed nominal vorgabe"),
-        (Mark.Derived, "min max avg average peak ripple noise offset delta diff error accuracy range ratio efficiency wirkungsgrad factor"),
+        (Mark.Derived, "min max peak shunt ripple noise offset delta diff error accuracy range ratio efficiency wirkungsgrad factor"),
         (Mark.Date, "date datum fecha datetime timestamp zeitstempel horodatage"),
-        (Mark.Segment, "segment recordingsegment section abschnitt cycle zyklus cycleindex stepindex"),
+        (Mark.Segment, "segment recordingsegment section abschnitt cycle zyklus cycleindex stepindex step schritt paso"),
         (Mark.Value, "value wert messwert reading valeur valor lectura"),
         (Mark.UnitName, "unit units einheit unite unidad"),
+        (Mark.Alternating, "ac vac aac rms vrms irms urms"),
+        (Mark.Place, "load bus bat batt battery akku cell zelle pack usb port dc ch channel kanal"),
         (Mark.Elapsed, "elapsed relative relativetime runtime laufzeit dauer duration duree duracion totaltime"));
 
     // Written without blanks between words, so they are looked for anywhere.
@@ -66,7 +70,16 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
     ];
 
     private static readonly FrozenDictionary<string, Mark> SymbolTails = Table(
-        (Mark.Set, "set soll"), (Mark.Input, "in ein"), (Mark.Output, "out aus ist meas"), (Mark.Derived, "max min avg pk rms pp"));
+        (Mark.Set, "set soll"), (Mark.Input, "in ein"), (Mark.Output, "out aus ist meas"), (Mark.Derived, "max min pk pp"), (Mark.None, "avg mean mittel rms dc ac"));
+
+    // German writes two words as one.
+    private static readonly (string Tail, LogQuantity Quantity)[] CompoundTails =
+    [
+        ("spannung", LogQuantity.Voltage), ("strom", LogQuantity.Current), ("leistung", LogQuantity.Power), ("temperatur", LogQuantity.Temperature), ("kapazitat", LogQuantity.Charge),
+        ("energie", LogQuantity.Energy), ("zeit", LogQuantity.Time),
+    ];
+
+    private static readonly (string Head, Mark Mark)[] CompoundHeads = [("soll", Mark.Set), ("ziel", Mark.Set), ("eingangs", Mark.Input), ("ausgangs", Mark.Output), ("ist", Mark.Output)];
 
     public static LogName Read(string name)
     {
@@ -84,12 +97,15 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
         }
 
         var tokens = Tokens(words);
+        marks |= Tokens(name).Any(token => Marked.GetValueOrDefault(token).HasFlag(Mark.Alternating)) ? Mark.Alternating : Mark.None;
         foreach (var token in tokens)
         {
             if (Quantities.TryGetValue(token, out var meant))
                 quantity = Prefer(quantity, meant, unit);
             if (Marked.TryGetValue(token, out var mark))
                 marks |= mark;
+            if (Compound(token) is { Quantity: not LogQuantity.None } compound)
+                (quantity, marks) = (Prefer(quantity, compound.Quantity, unit), marks | compound.Mark);
             if (Symbol(token) is var (symbol, tail) && symbol != LogQuantity.None && (unit is null || unit.Quantity == symbol))
             {
                 quantity = Prefer(quantity, symbol, unit);
@@ -105,6 +121,14 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
         if (unit is null && tokens is [var only] && Symbol(only).Quantity != LogQuantity.None)
             marks |= Mark.BareSymbol;
         return new LogName(quantity, unit, marks);
+    }
+
+    private static (LogQuantity Quantity, Mark Mark) Compound(string token)
+    {
+        foreach (var (tail, quantity) in CompoundTails)
+            if (token.Length > tail.Length && token.EndsWith(tail, StringComparison.Ordinal))
+                return (quantity, CompoundHeads.FirstOrDefault(entry => token.StartsWith(entry.Head, StringComparison.Ordinal)).Mark);
+        return default;
     }
 
     // “charge current”, “power supply voltage”: the unit decides, else the later word.
@@ -140,7 +164,8 @@ internal sealed record LogName(LogQuantity Quantity, LogUnit? Unit, LogName.Mark
         if (at <= 0 || LogUnit.Find(words[(at + 1)..]) is not { } unit)
             return null;
         var others = Tokens(words[..at]);
-        var agrees = unit.Quantity == quantity || others.Any(token => Quantities.GetValueOrDefault(token) == unit.Quantity || Symbol(token).Quantity == unit.Quantity);
+        var agrees = unit.Quantity == quantity || others.Any(token => Quantities.GetValueOrDefault(token) == unit.Quantity || Symbol(token).Quantity == unit.Quantity
+            || (unit.Quantity is LogQuantity.Voltage or LogQuantity.Current or LogQuantity.Power && (Marked.GetValueOrDefault(token) & (Mark.Input | Mark.Output | Mark.Set | Mark.Place)) != 0));
         return agrees || (unit.Text.Length > 1 && unit.Quantity != LogQuantity.Other) ? unit : null;
     }
 

@@ -20,6 +20,8 @@ internal sealed class LogReport(LogLayout layout, LogSamples samples, LogRemarks
     private readonly List<BenchLogWarning> _warnings = [.. layout.Warnings];
     private readonly List<string> _assumptions = [.. layout.Assumptions];
 
+    private bool _energyIsSaid;
+
     private bool IsOrderDoubtful => samples.StepsBack > 0 && layout.StepBack != BenchLogStepBack.Separate;
 
     public BenchLog Make()
@@ -186,6 +188,12 @@ internal sealed class LogReport(LogLayout layout, LogSamples samples, LogRemarks
             return null;
         if (Hours(samples.ChargeAs) is { } charge)
             return charge;
+        if (layout.IsAlternating)
+        {
+            Warn(BenchLogWarningKind.Missing, "Alternating current carries no net charge, so no charge is told.");
+            return null;
+        }
+
         return Counter(BenchLogRole.Charge, "charge") ?? MissingCurrent();
     }
 
@@ -197,23 +205,26 @@ internal sealed class LogReport(LogLayout layout, LogSamples samples, LogRemarks
             return energy;
         if (Counter(BenchLogRole.Energy, "energy") is { } counted)
             return counted;
-        if (samples.HasCurrent && !samples.HasVoltage)
+        if (layout.IsAlternating && !samples.HasPower)
+            Warn(BenchLogWarningKind.Missing, "The product of rms voltage and current is apparent power: no energy and no power until a power is given.");
+        else if (samples.HasCurrent && !samples.HasVoltage)
             Warn(BenchLogWarningKind.Missing, "No voltage: no energy and no power until a voltage is given.");
-        else if (samples.HasPower)
+        else if (!_energyIsSaid)
             Warn(BenchLogWarningKind.Missing, "No two samples have a usable power, so the energy cannot be told.");
         return null;
     }
 
     private double? MissingCurrent()
     {
-        if (samples.HasVoltage && !samples.HasCurrent)
-            Warn(BenchLogWarningKind.Missing, "No current: no charge, no energy and no power.");
-        else if (!samples.HasVoltage && !samples.HasCurrent && !samples.HasPower && samples.AutoRange is null)
-            Warn(BenchLogWarningKind.Missing, "No column is known to be a voltage, a current or a power; say which is what.", isQuestion: true);
-        else if (samples.HasPower && !samples.HasCurrent)
-            Warn(BenchLogWarningKind.Missing, "No current and no voltage beside the power: no charge.");
-        else if (samples.AutoRange is null)
+        _energyIsSaid = samples.AutoRange is null && !samples.HasPower && !samples.HasCurrent;
+        if (samples.AutoRange is not null || samples.HasCurrent)
             Warn(BenchLogWarningKind.Missing, "No two samples have a usable current, so the charge cannot be told.");
+        else if (samples.HasVoltage)
+            Warn(BenchLogWarningKind.Missing, "No current: no charge, no energy and no power.");
+        else if (samples.HasPower)
+            Warn(BenchLogWarningKind.Missing, "No current and no voltage beside the power: no charge.");
+        else
+            Warn(BenchLogWarningKind.Missing, "No column is known to be a voltage, a current or a power; say which is what.", isQuestion: true);
         return null;
     }
 
@@ -266,9 +277,9 @@ internal sealed class LogReport(LogLayout layout, LogSamples samples, LogRemarks
         var samplesMean = samples.Voltage.Span()!.Mean;
         if (samples.AutoRange is not null || IsOrderDoubtful)
             return samples.AutoRange is null ? samplesMean : null;
-        if (samples.Meter(BenchLogRole.Current) is null && samples.Meter(BenchLogRole.Power) is null)
+        if (layout.IsAlternating || (samples.Meter(BenchLogRole.Current) is null && samples.Meter(BenchLogRole.Power) is null))
         {
-            _assumptions.Add("Without a current the mean voltage is that of the samples.");
+            _assumptions.Add("The mean voltage is that of the samples, as there is no direct current to weigh it with.");
             return samplesMean;
         }
 
@@ -295,6 +306,7 @@ internal sealed class LogReport(LogLayout layout, LogSamples samples, LogRemarks
     {
         if (!samples.HasPair || layout.Time is null)
             return null;
+        _assumptions.Add("Input and output are logged: energy, charge, mean voltage and peak are those of the output.");
         if (IsOrderDoubtful || samples.Paired is not var (input, output))
         {
             if (!IsOrderDoubtful)

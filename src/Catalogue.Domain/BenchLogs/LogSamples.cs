@@ -15,6 +15,8 @@ internal sealed class LogSamples
     private readonly LogTime? _time;
     private readonly LogMeter?[] _meters = new LogMeter?[(int)BenchLogRole.Other + 1];
     private readonly List<LogMeter> _others = [];
+    private readonly bool _isAlternating;
+    private readonly bool _isInputAlternating;
     private readonly LogMeter? _voltMeter, _ampereMeter, _wattMeter, _inVoltMeter, _inAmpereMeter, _inWattMeter;
     private readonly LogAutoRange? _autoRange;
     private readonly LogStepLengths _lengths = new();
@@ -26,11 +28,13 @@ internal sealed class LogSamples
     private LogTrapezoid _pairedInput = new();
     private LogTrapezoid _pairedOutput = new();
     private bool _timeStarted;
+    private double _stretchStart, _forwardBefore;
     private double _offset, _lastTime, _lastVolt = double.NaN, _lastAmpere = double.NaN, _lastWatt = double.NaN;
 
     public LogSamples(LogLayout layout, LogCells cells, BenchLogStepBack stepBack, Func<ReadOnlySpan<byte>, string> decode)
     {
         (_layout, _cells, _stepBack, _time) = (layout, cells, stepBack, layout.Time);
+        (_isAlternating, _isInputAlternating) = (layout.IsAlternating, layout.IsInputAlternating);
         foreach (var column in layout.Columns)
             AddMeter(column);
         (_voltMeter, _ampereMeter, _wattMeter) = (Meter(BenchLogRole.Voltage), Meter(BenchLogRole.Current), Meter(BenchLogRole.Power));
@@ -90,17 +94,17 @@ internal sealed class LogSamples
 
     public double? MedianStep => _lengths.Median();
 
-    public bool HasVoltage => _voltMeter is not null || (_wattMeter is not null && _ampereMeter is not null);
+    public bool HasVoltage => _voltMeter is not null || (!_isAlternating && _wattMeter is not null && _ampereMeter is not null);
 
-    public bool HasCurrent => _ampereMeter is not null || (_wattMeter is not null && _voltMeter is not null);
+    public bool HasCurrent => _ampereMeter is not null || (!_isAlternating && _wattMeter is not null && _voltMeter is not null);
 
-    public bool HasPower => _wattMeter is not null || (_voltMeter is not null && _ampereMeter is not null);
+    public bool HasPower => _wattMeter is not null || (!_isAlternating && _voltMeter is not null && _ampereMeter is not null);
 
     public bool HasPair => HasPower && HasInput;
 
     public (double InputWs, double OutputWs)? Paired => _pairedInput.HasSteps && _pairedOutput.HasSteps ? (_pairedInput.Total, _pairedOutput.Total) : null;
 
-    private bool HasInput => _inWattMeter is not null || (_inVoltMeter is not null && _inAmpereMeter is not null);
+    private bool HasInput => _inWattMeter is not null || (!_isInputAlternating && _inVoltMeter is not null && _inAmpereMeter is not null);
 
     /// <summary>The meter of a column, or null where the column is not read.</summary>
     public LogMeter? Meter(BenchLogRole role) => _meters[(int)role];
@@ -155,7 +159,7 @@ internal sealed class LogSamples
     // A power column beside voltage and current is not needed: the product of what was measured is less rounded.
     private void WorkOut(ref double volt, ref double ampere, ref double watt)
     {
-        if (_autoRange is not null)
+        if (_autoRange is not null || _isAlternating)
             return;
         if (_voltMeter is not null && _ampereMeter is not null)
             watt = volt * ampere;
@@ -184,7 +188,7 @@ internal sealed class LogSamples
         var time = written + _offset;
         if (!_timeStarted)
         {
-            (_timeStarted, _lastTime) = (true, time);
+            (_timeStarted, _lastTime, _stretchStart) = (true, time, time);
             return false;
         }
 
@@ -201,7 +205,7 @@ internal sealed class LogSamples
         if (step > 0)
         {
             _lengths.Add(step, 0);
-            Forward += step;
+            Forward = _forwardBefore + (time - _stretchStart);
             if (step > LongestStep)
                 (LongestStep, LongestStepLine) = (step, number);
             return false;
@@ -219,6 +223,7 @@ internal sealed class LogSamples
         StepsBack++;
         if (-step > LongestStepBack)
             (LongestStepBack, StepBackLine) = (-step, number);
+        (_forwardBefore, _stretchStart) = (Forward, time);
         StepsBackToStart |= _time!.Form is LogTimeForm.Elapsed or LogTimeForm.Counter && time <= Math.Max(1, Forward * 0.01);
         return true;
     }
@@ -233,9 +238,10 @@ internal sealed class LogSamples
             _pairedOutput.Break();
         }
 
-        _charge.Add(at, ampere);
+        var flow = _isAlternating ? double.NaN : ampere;
+        _charge.Add(at, flow);
         _energy.Add(at, watt);
-        _segments.Add(_cells, line, at, goesBack, ampere, watt);
+        _segments.Add(_cells, line, at, goesBack, flow, watt);
         if (HasInput)
             Pair(line, at, watt);
         var place = _time is null ? Samples - 1 : at;
@@ -251,7 +257,7 @@ internal sealed class LogSamples
     {
         var (volt, ampere) = (_inVoltMeter?.Read(_cells, line) ?? double.NaN, _inAmpereMeter?.Read(_cells, line) ?? double.NaN);
         var input = _inWattMeter?.Read(_cells, line) ?? double.NaN;
-        if (_inVoltMeter is not null && _inAmpereMeter is not null)
+        if (!_isInputAlternating && _inVoltMeter is not null && _inAmpereMeter is not null)
             input = volt * ampere;
         if (double.IsNaN(input) || double.IsNaN(watt))
             return;
@@ -279,8 +285,12 @@ internal sealed class LogSamples
             _meters[(int)column.Role] = meter;
         // Voltage, current and power are read by name; an input without its pair is only looked through.
         if (!isFirst || column.Role is BenchLogRole.Charge or BenchLogRole.Energy or BenchLogRole.Temperature or BenchLogRole.SetValue
-            || (column.Role is BenchLogRole.InputVoltage or BenchLogRole.InputCurrent && _layout.Column(BenchLogRole.InputPower) is null
-                && (_layout.Column(BenchLogRole.InputVoltage) is null || _layout.Column(BenchLogRole.InputCurrent) is null)))
+            || (IsInput(column.Role) && !HasInputColumns))
             _others.Add(meter);
     }
+
+    private bool HasInputColumns => _layout.Column(BenchLogRole.InputPower) is not null
+        || (!_isInputAlternating && _layout.Column(BenchLogRole.InputVoltage) is not null && _layout.Column(BenchLogRole.InputCurrent) is not null);
+
+    private static bool IsInput(BenchLogRole role) => role is BenchLogRole.InputVoltage or BenchLogRole.InputCurrent or BenchLogRole.InputPower;
 }

@@ -242,6 +242,40 @@ public sealed class BenchLogReaderTests
         Assert.Empty(log.Of(BenchLogWarningKind.Efficiency));
     }
 
+    [Theory]
+    [InlineData("time_s,input_v,input_a,output_v,output_a", BenchLogRole.InputVoltage, BenchLogRole.InputCurrent)]
+    [InlineData("Zeit [s],Eingangsspannung [V],Eingangsstrom [A],Ausgangsspannung [V],Ausgangsstrom [A]", BenchLogRole.InputVoltage, BenchLogRole.InputCurrent)]
+    [InlineData("time_s,USET[V],Sollstrom [A],U[V],I[A]", BenchLogRole.SetValue, BenchLogRole.SetValue)]
+    [InlineData("time_s,Vmin,Vmax,Vavg,Iavg", BenchLogRole.Other, BenchLogRole.Other)]
+    public void Read_NamesBesideTheMeasurement_AreToldApart(string header, BenchLogRole second, BenchLogRole third)
+    {
+        var log = Logs.Read(header + "\n0,12,1,5,2\n10,12,1,5,2\n");
+
+        Assert.Equal([BenchLogRole.Time, second, third, BenchLogRole.Voltage, BenchLogRole.Current], log.Columns.Select(column => column.Role));
+        Assert.Equal(100 / 3600.0, log.EnergyWh!.Value, Close);
+    }
+
+    [Fact]
+    public void Read_RmsValues_AreNotMultiplied()
+    {
+        var bare = Logs.Read("time_s,AC voltage (V),AC current (A)\n0,230,1\n10,230,1\n");
+        var withPower = Logs.Read("time_s,AC voltage (V),AC current (A),Active power (W)\n0,230,1,150\n10,230,1,150\n");
+        var adapter = Logs.Read("time_s,Vin AC (V),Iin AC (A),Pin (W),Vout (V),Iout (A)\n0,230,1,100,20,4.5\n10,230,1,100,20,4.5\n");
+
+        Assert.Equal((null, null, null), (bare.EnergyWh, bare.ChargeAh, bare.PeakW));
+        Assert.Contains(bare.Warnings, warning => warning.Text.Contains("apparent power", StringComparison.Ordinal));
+        Assert.Equal((1500 / 3600.0, null, 150.0), (withPower.EnergyWh!.Value, withPower.ChargeAh, withPower.PeakW));
+        Assert.Equal(0.9, adapter.Efficiency!.Ratio!.Value, Close);
+    }
+
+    [Fact]
+    public void Read_ShortSteps_KeepTheirLength()
+    {
+        var log = Logs.Read("t_ms,I_uA\n" + string.Concat(Enumerable.Range(0, 1000).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i * 0.01m},1\n"))));
+
+        Assert.Equal(0.00999, log.DurationS);
+    }
+
     [Fact]
     public void Read_MoreOutThanIn_IsSaid()
     {
