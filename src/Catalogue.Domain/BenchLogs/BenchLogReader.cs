@@ -20,6 +20,7 @@ public sealed class BenchLogReader
     public const int MaxLineBytes = 256 * 1024;
 
     private const int MostJoinedLines = 8;
+    private const int MostHeadersLookedFor = 10_000;
     private const int BlockChars = 4096;
 
     private static readonly SearchValues<byte> LineEnds = SearchValues.Create("\r\n"u8);
@@ -298,7 +299,7 @@ public sealed class BenchLogReader
         if (isOdd && _openLines > 1)
         {
             _cells.Split(_open.WrittenSpan, _layout!.Table.Delimiter);
-            if (_cells.Count == _layout.Table.Width)
+            if (_cells.Count == _layout.Table.Width && _cells.OpenQuotes == 0)
                 TakeJoined();
             else
                 ReleaseOpen();
@@ -369,7 +370,7 @@ public sealed class BenchLogReader
         {
             _remarks.LinesWithoutSample++;
             _remarks.FirstLineWithoutSample = _remarks.FirstLineWithoutSample == 0 ? number : _remarks.FirstLineWithoutSample;
-            if (IsOtherHeader(line))
+            if (_remarks.LinesWithoutSample <= MostHeadersLookedFor && IsOtherHeader(line))
                 _remarks.OtherHeaderLine = number;
         }
         else if (!isCutOff && _cells.Count < _layout!.Table.Width)

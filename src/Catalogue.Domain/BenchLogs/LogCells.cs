@@ -24,13 +24,16 @@ internal sealed class LogCells
     /// <summary>How many cells were written as <c>="..."</c>.</summary>
     public int FormulaTexts { get; private set; }
 
+    /// <summary>How many cells begin with a quotation mark that nothing closes.</summary>
+    public int OpenQuotes { get; private set; }
+
     /// <summary>The cell's bytes without blanks and marks around them; empty beyond the last.</summary>
     public ReadOnlySpan<byte> Cell(ReadOnlySpan<byte> line, int index) =>
         (uint)index < (uint)Math.Min(Count, MaxColumns) ? line[_from[index].._to[index]].Trim((byte)' ') : default;
 
     public void Split(ReadOnlySpan<byte> line, byte delimiter)
     {
-        (Count, FormulaTexts) = (0, 0);
+        (Count, FormulaTexts, OpenQuotes) = (0, 0, 0);
         if (delimiter == NoDelimiter)
             Keep(0, line.Length);
         else if (delimiter == Blanks)
@@ -103,6 +106,7 @@ internal sealed class LogCells
                 var length = line[at..].IndexOf(delimiter);
                 end = length < 0 ? line.Length : at + length;
                 Keep(at, end);
+                OpenQuotes += open < line.Length && line[open] == '"' ? 1 : 0;
             }
 
             if (end >= line.Length)

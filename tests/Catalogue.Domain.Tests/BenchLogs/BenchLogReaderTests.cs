@@ -342,6 +342,14 @@ public sealed class BenchLogReaderTests
         Assert.Equal((3, 20.0), (log.Samples, log.DurationS));
     }
 
+    [Fact]
+    public void Read_MarksThatNothingCloses_JoinNoLines()
+    {
+        var log = Logs.Read("time_s,V,A,note\n0,5,1,\"6 in\n10,5,1,\"7 in\n20,5,1,\"8 in\n");
+
+        Assert.Equal((3, 20.0), (log.Samples, log.DurationS));
+    }
+
     [Theory]
     [InlineData("", "empty")]
     [InlineData("\r\n \n", "empty")]
