@@ -1,5 +1,5 @@
 using System.Globalization;
-using Catalogue.Domain.Figures;
+using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Domain.BenchLogs;
 
@@ -79,7 +79,7 @@ public static class EfficiencyLimits
     {
         ThrowUnlessPositive(fourPointAverage);
         ArgumentNullException.ThrowIfNull(limit);
-        var side = VerdictLines.IsBelow(fourPointAverage, limit.Value) ? "below" : "above";
+        var side = Line.IsBelow(fourPointAverage, limit.Value) ? "below" : "above";
         var mark = limit.IsCrossChecked ? "" : "; the limit is not cross-checked, see its source";
         return string.Create(CultureInfo.InvariantCulture, $"{fourPointAverage:0.0000}: {side} the limit {limit.Value:0.0000} of {Name(scheme)}{mark}");
     }
