@@ -11,6 +11,7 @@ using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Findings;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Makers;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
@@ -48,6 +49,8 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
 
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
+    public DbSet<DischargeReading> DischargeReadings => Set<DischargeReading>();
+
     public DbSet<PartFamily> Families => Set<PartFamily>();
 
     public DbSet<FamilyAlias> FamilyAliases => Set<FamilyAlias>();
@@ -57,6 +60,8 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
     public DbSet<Figure> Figures => Set<Figure>();
 
     public DbSet<Finding> Findings => Set<Finding>();
+
+    public DbSet<MeasuredPath> IsolationPaths => Set<MeasuredPath>();
 
     public DbSet<Job> Jobs => Set<Job>();
 

@@ -5,6 +5,7 @@ using Catalogue.Data.Components;
 using Catalogue.Data.Families;
 using Catalogue.Data.Figures;
 using Catalogue.Data.Findings;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Makers;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
@@ -36,8 +37,8 @@ public static class CatalogueServices
         foreach (var type in new[]
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
-            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
-            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingsQuery), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
+            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
+            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),
             typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(SiteCountsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),

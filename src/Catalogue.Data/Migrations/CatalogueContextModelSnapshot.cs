@@ -1147,6 +1147,114 @@ namespace Catalogue.Data.Migrations
                     b.ToTable("findings", (string)null);
                 });
 
+            modelBuilder.Entity("Catalogue.Domain.Isolation.MeasuredPath", b =>
+                {
+                    b.Property<Guid>("RevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("revision_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<double?>("AltitudeM")
+                        .HasColumnType("double precision")
+                        .HasColumnName("altitude_m");
+
+                    b.Property<Guid?>("BoardId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("board_id");
+
+                    b.Property<double?>("FrequencyHz")
+                        .HasColumnType("double precision")
+                        .HasColumnName("frequency_hz");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("one_end");
+
+                    b.Property<double?>("HighMm")
+                        .HasColumnType("double precision")
+                        .HasColumnName("high_mm");
+
+                    b.Property<string>("Insulation")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("insulation");
+
+                    b.Property<bool?>("IsCoated")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_coated");
+
+                    b.Property<double?>("LowMm")
+                        .HasColumnType("double precision")
+                        .HasColumnName("low_mm");
+
+                    b.Property<string>("MaterialGroup")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("material_group");
+
+                    b.Property<string>("Method")
+                        .HasColumnType("text")
+                        .HasColumnName("method");
+
+                    b.Property<double?>("NarrowestGrooveMm")
+                        .HasColumnType("double precision")
+                        .HasColumnName("narrowest_groove_mm");
+
+                    b.Property<double?>("NominalMm")
+                        .HasColumnType("double precision")
+                        .HasColumnName("nominal_mm");
+
+                    b.Property<int?>("OvervoltageCategory")
+                        .HasColumnType("integer")
+                        .HasColumnName("overvoltage_category");
+
+                    b.Property<string>("PathKind")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("path_kind");
+
+                    b.Property<int?>("PollutionDegree")
+                        .HasColumnType("integer")
+                        .HasColumnName("pollution_degree");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("integer")
+                        .HasColumnName("position");
+
+                    b.Property<string>("Remark")
+                        .HasColumnType("text")
+                        .HasColumnName("remark");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("other_end");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<double?>("WorkingVoltageV")
+                        .HasColumnType("double precision")
+                        .HasColumnName("working_voltage_v");
+
+                    b.HasKey("RevisionId", "Id")
+                        .HasName("pk_isolation_paths");
+
+                    b.HasIndex("Id")
+                        .HasDatabaseName("ix_isolation_paths_id");
+
+                    b.ToTable("isolation_paths", (string)null);
+                });
+
             modelBuilder.Entity("Catalogue.Domain.Makers.Maker", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1515,6 +1623,65 @@ namespace Catalogue.Data.Migrations
                         .HasDatabaseName("ix_publications_teardown_id");
 
                     b.ToTable("publications", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Rails.DischargeReading", b =>
+                {
+                    b.Property<Guid>("RevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("revision_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<double>("HighV")
+                        .HasColumnType("double precision")
+                        .HasColumnName("high_v");
+
+                    b.Property<string>("Instrument")
+                        .HasColumnType("text")
+                        .HasColumnName("instrument");
+
+                    b.Property<double>("LowV")
+                        .HasColumnType("double precision")
+                        .HasColumnName("low_v");
+
+                    b.Property<double>("NominalV")
+                        .HasColumnType("double precision")
+                        .HasColumnName("nominal_v");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("place");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("integer")
+                        .HasColumnName("position");
+
+                    b.Property<Guid?>("RailId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("rail_id");
+
+                    b.Property<DateTimeOffset>("TakenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("taken_at");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("RevisionId", "Id")
+                        .HasName("pk_discharge_readings");
+
+                    b.HasIndex("Id")
+                        .HasDatabaseName("ix_discharge_readings_id");
+
+                    b.ToTable("discharge_readings", (string)null);
                 });
 
             modelBuilder.Entity("Catalogue.Domain.Rails.Rail", b =>
@@ -2293,6 +2460,16 @@ namespace Catalogue.Data.Migrations
                         .HasConstraintName("fk_findings_revisions_revision_id");
                 });
 
+            modelBuilder.Entity("Catalogue.Domain.Isolation.MeasuredPath", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Teardowns.Revision", null)
+                        .WithMany()
+                        .HasForeignKey("RevisionId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_isolation_paths_revisions_revision_id");
+                });
+
             modelBuilder.Entity("Catalogue.Domain.Makers.MakerAlias", b =>
                 {
                     b.HasOne("Catalogue.Domain.Makers.Maker", null)
@@ -2365,6 +2542,16 @@ namespace Catalogue.Data.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_publications_teardowns_teardown_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Rails.DischargeReading", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Teardowns.Revision", null)
+                        .WithMany()
+                        .HasForeignKey("RevisionId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_discharge_readings_revisions_revision_id");
                 });
 
             modelBuilder.Entity("Catalogue.Domain.Rails.Rail", b =>

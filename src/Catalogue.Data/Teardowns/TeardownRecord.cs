@@ -6,6 +6,7 @@ using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Findings;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
@@ -43,6 +44,12 @@ public sealed record TeardownRecord
 
     /// <summary>What is known of the rails.</summary>
     public required IReadOnlyList<RailQuantity> RailQuantities { get; init; }
+
+    /// <summary>Discharge readings in the order they were recorded.</summary>
+    public required IReadOnlyList<DischargeReading> DischargeReadings { get; init; }
+
+    /// <summary>Measured paths across an insulation, by position.</summary>
+    public required IReadOnlyList<MeasuredPath> IsolationPaths { get; init; }
 
     /// <summary>Photos by position.</summary>
     public required IReadOnlyList<Photo> Photos { get; init; }

@@ -54,6 +54,8 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
             Ratings = facts.Ratings,
             Rails = facts.Rails,
             RailQuantities = facts.RailQuantities,
+            DischargeReadings = await context.DischargeReadings.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
+            IsolationPaths = await context.IsolationPaths.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Photos = await context.Photos.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Callouts = await context.Callouts.Where(row => row.RevisionId == id).OrderBy(row => row.Number).ThenBy(row => row.Id).ToListAsync(cancellationToken),
             Ports = facts.Ports,

@@ -30,6 +30,9 @@ public sealed record IsolationNote(IsolationOutcome Outcome, double? Orientation
     private const double HighestHertz = 30_000;
     private const double LongestPath = 1;
 
+    /// <summary>The value to compare with, in millimetre, without the noise of the conversion; null where not assessable.</summary>
+    public double? OrientationMm => Orientation is { } metres ? Math.Round(metres * 1000, 9) : null;
+
     /// <summary>Compares a path with the orientation value of the assumptions.</summary>
     public static IsolationNote Of(IsolationPath path, IsolationAssumptions assumptions)
     {
@@ -118,5 +121,5 @@ public sealed record IsolationNote(IsolationOutcome Outcome, double? Orientation
 
     private static string Name(PathKind kind) => kind is PathKind.Creepage ? "Creepage" : "Clearance";
 
-    private static string Millimetres(double metres) => QuantityText.Number(metres * 1000) + "\u00A0mm";
+    private static string Millimetres(double metres) => IsolationWords.Millimetres(metres * 1000);
 }

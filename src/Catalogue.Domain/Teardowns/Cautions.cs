@@ -22,7 +22,8 @@ public static class Cautions
         "Figures are screening figures, computed from one sample and from what could be read and measured. They certify nothing; the applicable standard, "
         + "local codes and licensed practice decide.";
 
-    private const double TouchLimitVolts = 60;
+    /// <summary>A rail above this calls for a caution, in volt dc; a house rule.</summary>
+    public const double TouchLimitVolts = 60;
 
     /// <summary>The cautions that the facts call for, most dangerous first; may be empty.</summary>
     public static IReadOnlyList<Caution> For(Revision revision, RevisionFacts facts)
@@ -75,7 +76,8 @@ public static class Cautions
         return new Caution(
             "charged_capacitor",
             "Charged capacitors",
-            $"{rail.Name} reaches {QuantityText.Of(volts, Unit.Volt)} and can stay charged after unplugging.{energy} Treat it as live until measured with a rated meter.");
+            $"{rail.Name} reaches {QuantityText.Of(volts, Unit.Volt)} and can stay charged after unplugging.{energy} Treat it as live until measured with a rated meter.",
+            rail.Id);
     }
 
     private static double HighestVolts(IEnumerable<RailQuantity> quantities) =>

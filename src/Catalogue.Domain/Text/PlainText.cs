@@ -19,11 +19,27 @@ public static class PlainText
             var c = text[i];
             if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
                 clean.Append(c).Append(text[++i]);
-            else if (!char.IsSurrogate(c) && (!char.IsControl(c) || c is '\t' or '\n' or '\r'))
+            else if (IsLetIn(c))
                 clean.Append(c);
         }
 
         var trimmed = clean.ToString().Trim();
         return trimmed.Length > 0 ? trimmed : null;
     }
+
+    /// <summary>True when the text holds something that no field may hold, so that cleaning would change what was meant.</summary>
+    public static bool HoldsForbidden(string? text)
+    {
+        for (var i = 0; i < text?.Length; i++)
+        {
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+                i++;
+            else if (!IsLetIn(text[i]))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsLetIn(char c) => !char.IsSurrogate(c) && (!char.IsControl(c) || c is '\t' or '\n' or '\r');
 }

@@ -4,6 +4,7 @@ using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Components;
 using Catalogue.Data.Findings;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
 using Catalogue.Data.Rails;
@@ -13,6 +14,7 @@ using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Findings;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Rails;
@@ -37,6 +39,8 @@ internal static class RecordEndpoints
         MapOfTeardown<ClaimForm, ClaimId>(write, "claims", (services, teardown, form, who, cancel) => services.GetRequiredService<ClaimChanges>().AddAsync(teardown, form, who, cancel));
         MapOfTeardown<PortForm, PortId>(write, "ports", (services, teardown, form, who, cancel) => services.GetRequiredService<PortChanges>().AddAsync(teardown, form, who, cancel));
         MapOfTeardown<RailForm, RailId>(write, "rails", (services, teardown, form, who, cancel) => services.GetRequiredService<RailChanges>().AddAsync(teardown, form, who, cancel));
+        MapOfTeardown<MeasuredPathForm, MeasuredPathId>(write, "isolation_paths", (services, teardown, form, who, cancel) => services.GetRequiredService<MeasuredPathChanges>().AddAsync(teardown, form, who, cancel));
+        MapOfTeardown<DischargeReadingForm, DischargeReadingId>(write, "discharge_readings", (services, teardown, form, who, cancel) => services.GetRequiredService<DischargeReadingChanges>().AddAsync(teardown, form, who, cancel));
         MapOfTeardown<BenchTestForm, BenchTestId>(write, "tests", (services, teardown, form, who, cancel) => services.GetRequiredService<BenchTestChanges>().AddAsync(teardown, form, who, cancel));
         MapOfTeardown<StepForm, StepId>(write, "steps", (services, teardown, form, who, cancel) => services.GetRequiredService<StepChanges>().AddAsync(teardown, form, who, cancel));
         MapOfTeardown<FindingForm, FindingId>(write, "findings", (services, teardown, form, who, cancel) => services.GetRequiredService<FindingChanges>().AddAsync(teardown, form, who, cancel));
@@ -50,6 +54,8 @@ internal static class RecordEndpoints
         MapAmending<Claim, ClaimId, ClaimForm, ClaimChanges>(write, "claims");
         MapAmending<Port, PortId, PortForm, PortChanges>(write, "ports");
         MapAmending<Rail, RailId, RailForm, RailChanges>(write, "rails");
+        MapAmending<MeasuredPath, MeasuredPathId, MeasuredPathForm, MeasuredPathChanges>(write, "isolation_paths");
+        MapAmending<DischargeReading, DischargeReadingId, DischargeReadingForm, DischargeReadingChanges>(write, "discharge_readings");
         MapAmending<BenchTest, BenchTestId, BenchTestForm, BenchTestChanges>(write, "tests");
         MapAmending<Step, StepId, StepForm, StepChanges>(write, "steps");
         MapAmending<Finding, FindingId, FindingForm, FindingChanges>(write, "findings");
@@ -68,7 +74,7 @@ internal static class RecordEndpoints
                     await teardowns.FindAsync(slug, cancel) is { } teardown
                         ? Created(await add(http.RequestServices, teardown, form, http.User.ToEditor(), cancel))
                         : ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no teardown “{slug}”."))
-            .WithSummary($"Adds one of the {name} to the draft of a teardown.")
+            .WithSummary($"Adds one of the {name.Replace('_', ' ')} to the draft of a teardown.")
             .Produces<Saved>(StatusCodes.Status201Created);
 
     private static void MapOfRecord<TForm, TId, TParent>(RouteGroupBuilder write, string parents, string name, Add<TParent, TForm, TId> add)
@@ -114,14 +120,14 @@ internal static class RecordEndpoints
                     CancellationToken cancel) =>
                     (await changes.AmendAsync(TId.From(id), version, form => MergePatch.Apply(form, patch, json.Value.SerializerOptions), http.User.ToEditor(), cancel))
                     .ToResult(saved => TypedResults.Ok(new Saved(saved.Value))))
-            .WithSummary($"Changes one of the {name} by a JSON merge patch (RFC 7396).")
+            .WithSummary($"Changes one of the {name.Replace('_', ' ')} by a JSON merge patch (RFC 7396).")
             .Accepts<TForm>("application/json", "application/merge-patch+json")
             .Produces<Saved>();
         write.MapDelete(
                 $"{name}/{{id:guid}}",
                 async (Guid id, [FromQuery] uint? version, HttpContext http, TChanges changes, CancellationToken cancel) =>
                     (await changes.RemoveAsync(TId.From(id), version, http.User.ToEditor(), cancel)).ToResult(saved => TypedResults.Ok(new Saved(saved.Value))))
-            .WithSummary($"Takes one of the {name} out of the draft; published revisions keep it.")
+            .WithSummary($"Takes one of the {name.Replace('_', ' ')} out of the draft; published revisions keep it.")
             .Produces<Saved>();
     }
 

@@ -4,6 +4,7 @@ using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
@@ -29,6 +30,8 @@ public sealed record TeardownJson(
     IReadOnlyList<TeardownJson.BoardPart> Boards,
     IReadOnlyList<TeardownJson.PhotoPart> Photos,
     IReadOnlyList<TeardownJson.RailPart> Rails,
+    IReadOnlyList<TeardownJson.DischargeReadingPart> DischargeReadings,
+    IReadOnlyList<TeardownJson.IsolationPathPart> IsolationPaths,
     IReadOnlyList<TeardownJson.PortPart> Ports,
     IReadOnlyList<TeardownJson.ClaimPart> Claims,
     IReadOnlyList<TeardownJson.TestPart> Tests,
@@ -107,6 +110,37 @@ public sealed record TeardownJson(
 
     /// <summary>A quantity of a rail; a derived one follows from cells or a port where nothing is recorded, and its source says how.</summary>
     public sealed record RailQuantityPart(RailQuantityKind Kind, double Low, double Nominal, double High, Unit Unit, Evidence Evidence, string? Source, bool IsDerived);
+
+    /// <summary>A reading of a voltage where charge may be stored. It speaks for its moment only: after <c>fresh_until</c> it says nothing, and it takes no caution away.</summary>
+    public sealed record DischargeReadingPart(
+        Guid Id, Guid? RailId, string Place, double LowV, double NominalV, double HighV, DateTimeOffset TakenAt, DateTimeOffset FreshUntil, string? Instrument, uint? Version);
+
+    /// <summary>A measured path across an insulation, with its assumptions and what it says beside the value it may be compared with.</summary>
+    public sealed record IsolationPathPart(
+        Guid Id,
+        Guid? BoardId,
+        string From,
+        string To,
+        PathKind? PathKind,
+        double? LowMm,
+        double? NominalMm,
+        double? HighMm,
+        string? Method,
+        double? NarrowestGrooveMm,
+        double? WorkingVoltageV,
+        InsulationKind? Insulation,
+        int? OvervoltageCategory,
+        int? PollutionDegree,
+        MaterialGroup? MaterialGroup,
+        double? AltitudeM,
+        double? FrequencyHz,
+        bool? IsCoated,
+        string? Remark,
+        IsolationNotePart Note,
+        uint? Version);
+
+    /// <summary>What a path says: an orientation, never a verdict.</summary>
+    public sealed record IsolationNotePart(IsolationOutcome Outcome, double? CompareWithMm, Confidence CompareWithMark, IReadOnlyList<string> Reasons, string DefersTo);
 
     /// <summary>A port.</summary>
     public sealed record PortPart(
@@ -235,6 +269,11 @@ public sealed record TeardownJson(
                     [.. Quantities(rail, rails[rail.Id], recorded)],
                     Version(rail.Version))),
             ],
+            [
+                .. record.DischargeReadings.Select(row => new DischargeReadingPart(
+                    row.Id.Value, row.RailId?.Value, row.Place, row.LowV, row.NominalV, row.HighV, row.TakenAt, row.FreshUntil, row.Instrument, Version(row.Version))),
+            ],
+            [.. record.IsolationPaths.Select(row => IsolationPath(row, Version(row.Version)))],
             [.. record.Ports.Select(row => new PortPart(row.Id.Value, row.Name, row.Kind, row.Direction, row.Quantity, row.AsPrinted, row.Protocols, row.CapabilityWords, Version(row.Version)))],
             [.. record.Claims.Select(row => new ClaimPart(row.Id.Value, row.Subject, row.AsPrinted, row.Value, row.Unit, row.Place, row.PortId?.Value, Version(row.Version)))],
             [.. record.Tests.Select(row => Test(row, Version(row.Version)))],
@@ -299,6 +338,33 @@ public sealed record TeardownJson(
         }
 
         return row;
+    }
+
+    private static IsolationPathPart IsolationPath(MeasuredPath row, uint? version)
+    {
+        var note = row.ToNote();
+        return new IsolationPathPart(
+            row.Id.Value,
+            row.BoardId?.Value,
+            row.From,
+            row.To,
+            row.PathKind,
+            row.LowMm,
+            row.NominalMm,
+            row.HighMm,
+            row.Method,
+            row.NarrowestGrooveMm,
+            row.WorkingVoltageV,
+            row.Insulation,
+            row.OvervoltageCategory,
+            row.PollutionDegree,
+            row.MaterialGroup,
+            row.AltitudeM,
+            row.FrequencyHz,
+            row.IsCoated,
+            row.Remark,
+            new IsolationNotePart(note.Outcome, note.OrientationMm, IsolationNote.Mark, note.Reasons, IsolationNote.Deferral),
+            version);
     }
 
     private static TestPart Test(BenchTest row, uint? version) => new(
