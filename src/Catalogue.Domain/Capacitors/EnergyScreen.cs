@@ -62,7 +62,7 @@ public sealed record EnergyScreen(EnergyBand Band, string? TextKey, string Reaso
             : new EnergyScreen(EnergyBand.Caution, "charged_capacitor", "above 60 V and above the class 1 limit for a charged capacitor");
     }
 
-    private static EnergyScreen Burn(string reason) => new(EnergyBand.Burn, "low_voltage_high_energy", reason);
+    private static EnergyScreen Burn(string reason) => new(EnergyBand.Burn, "low_voltage_high_current", reason);
 
     private static EnergyScreen Warning(string reason) => new(EnergyBand.Warning, "charged_capacitor_serious", reason);
 

@@ -1,3 +1,4 @@
+using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Rails;
@@ -17,6 +18,9 @@ public sealed record RevisionFacts(
 {
     /// <summary>All ports; a rail that is a port's takes what the port offers.</summary>
     public IReadOnlyList<Port> Ports { get; init; } = [];
+
+    /// <summary>All bench tests; cautions look for hot surfaces.</summary>
+    public IReadOnlyList<BenchTest> Tests { get; init; } = [];
 
     /// <summary>The cells' chemistry as recorded, or null.</summary>
     public string? CellChemistry { get; init; }

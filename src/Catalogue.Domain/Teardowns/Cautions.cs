@@ -1,3 +1,4 @@
+using Catalogue.Domain.Capacitors;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Packs;
@@ -10,6 +11,7 @@ namespace Catalogue.Domain.Teardowns;
 /// The cautions of a teardown, derived from what is recorded. They are raised, never lowered, by a missing value: an unknown capacitance on a
 /// bus above 60 V is taken as dangerous.
 /// </summary>
+/// <remarks>Stored energy is weighed by <see cref="EnergyScreen"/>, a house rule; surfaces from 60 °C on count as hot, a house rule too.</remarks>
 public static class Cautions
 {
     /// <summary>Stands after every list of cautions.</summary>
@@ -23,68 +25,101 @@ public static class Cautions
         + "local codes and licensed practice decide.";
 
     /// <summary>A rail above this calls for a caution, in volt dc; a house rule.</summary>
-    public const double TouchLimitVolts = 60;
+    public const double TouchLimitVolts = DischargeTime.TouchLimitVolts;
+
+    /// <summary>A surface from this temperature on calls for a caution, in °C; a house rule.</summary>
+    public const double HotFromDegC = 60;
 
     /// <summary>The cautions that the facts call for, most dangerous first; may be empty.</summary>
     public static IReadOnlyList<Caution> For(Revision revision, RevisionFacts facts)
     {
         ArgumentNullException.ThrowIfNull(revision);
         ArgumentNullException.ThrowIfNull(facts);
+        var rails = facts.ByRail();
         var cautions = new List<Caution>();
-        var byRail = facts.RailQuantities.ToLookup(quantity => quantity.RailId);
-        var high = facts.Rails
-            .Select(rail => (Rail: rail, Volts: HighestVolts(byRail[rail.Id])))
-            .Where(found => found.Rail.Kind is not RailKind.Mains && found.Volts > TouchLimitVolts)
-            .OrderByDescending(found => found.Volts)
-            .ToList();
-
-        foreach (var (rail, volts) in high)
-            cautions.Add(Stored(rail, volts, facts));
-        if (facts.Rails.Any(rail => rail.Kind is RailKind.Mains))
+        var stored = rails.Where(rail => !rail.IsMains).Select(rail => (Rail: rail, Screen: ScreenOf(rail))).Where(found => found.Screen is { Band: > EnergyBand.Note }).ToList();
+        cautions.AddRange(stored.Where(found => found.Screen!.Band > EnergyBand.Burn).OrderByDescending(found => found.Screen!.Band).ThenByDescending(found => found.Rail.PeakVolts).Select(found => Charged(found.Rail, found.Screen!)));
+        if (rails.Any(rail => rail.IsMains))
             cautions.Add(new Caution(
                 "mains",
                 "Mains voltage",
-                $"{Names(facts.Rails.Where(rail => rail.Kind is RailKind.Mains))} connects straight to the mains. Opening or powering the unit uncovered can kill. Work like this is for people trained for it, with the supply isolated."));
-        var hasPack = facts.Rails.Any(rail => rail.Kind is RailKind.Pack);
+                $"{Names(rails.Where(rail => rail.IsMains))} connects straight to the mains. Opening or powering the unit uncovered can kill. Work like this is for people trained for it, with the supply isolated."));
+        var packs = rails.Where(rail => rail.Rail.Kind is RailKind.Pack).ToList();
         if (revision.CellChemistry is { } chemistry)
             cautions.Add(new Caution(
                 "lithium_cells",
                 ChemistryWords.IsLithium(chemistry) ? "Lithium cells" : "Cells",
                 $"Cells: {chemistry}. Do not pierce, bend, crush or heat them. A swollen, hot, leaking or dented cell is left alone and moved by someone equipped for it. The pack cannot be turned off: its terminals stay live throughout."));
-        else if (hasPack || facts.Components.Any(component => component.FunctionClass is FunctionClass.Cell))
+        else if (packs.Count > 0 || facts.Components.Any(component => component.FunctionClass is FunctionClass.Cell))
             cautions.Add(new Caution(
                 "lithium_cells",
                 "Cells of unrecorded chemistry",
                 "Cells are recorded, their chemistry is not: treat them as lithium. Do not pierce, bend, crush or heat them. The pack cannot be turned off: its terminals stay live throughout."));
-        if (hasPack)
+        var burning = stored.Where(found => found.Screen!.Band is EnergyBand.Burn).Select(found => found.Rail).ToList();
+        if (burning.Count > 0)
             cautions.Add(new Caution(
                 "low_voltage_high_current",
                 "Low voltage, high current",
-                $"A slipped tool across {Names(facts.Rails.Where(rail => rail.Kind is RailKind.Pack))} can weld, burn or start a fire."));
+                $"A slipped tool across {Names(burning)} can weld, burn or start a fire."));
+        if (facts.Tests.Where(test => test is { Unit: Unit.DegreeCelsius } && (test.High ?? test.Value) >= HotFromDegC && test.Subject.Contains("temperature", StringComparison.OrdinalIgnoreCase) && !test.Subject.Contains("rise", StringComparison.OrdinalIgnoreCase)).MaxBy(test => test.High ?? test.Value) is { } hottest)
+            cautions.Add(new Caution(
+                "hot_part",
+                "Hot surfaces",
+                $"{hottest.Subject}: {QuantityText.Of((hottest.High ?? hottest.Value)!.Value, Unit.DegreeCelsius, 3)} in our test. Let it cool before touching."));
         return cautions;
     }
 
-    private static Caution Stored(Rail rail, double volts, RevisionFacts facts)
+    // Null for a low-voltage rail of which nothing says that it stores much: every 5 V supply would else carry a caution.
+    private static EnergyScreen? ScreenOf(RailFacts rail)
     {
-        var onRail = facts.Components.Where(component => component.IsFitted && component.RailId == rail.Id && component.FunctionClass is { } c && c.Is(FunctionClass.Capacitor)).ToList();
-        var ratings = facts.Ratings.Where(rating => rating.Kind is RatingKind.Capacitance).ToLookup(rating => rating.ComponentId);
-        var farads = onRail.Sum(component => ratings[component.Id].Select(rating => rating.High).DefaultIfEmpty(0).Max() * component.ParallelCount / component.SeriesCount);
-        var recorded = onRail.Count > 0 && farads > 0 && onRail.All(component => ratings[component.Id].Any());
-        var energy = recorded
-            ? $" Recorded there: {QuantityText.Of(farads, Unit.Farad, 3)}, about {QuantityText.Number(farads * volts * volts / 2, 2)} J."
-            : " What is stored there is not fully recorded.";
-        return new Caution(
-            "charged_capacitor",
-            "Charged capacitors",
-            $"{rail.Name} reaches {QuantityText.Of(volts, Unit.Volt)} and can stay charged after unplugging.{energy} Treat it as live until measured with a rated meter.",
-            rail.Id);
+        var isBattery = rail.Rail.Kind is RailKind.Pack;
+        var capacitors = RailCapacitance.Of(rail).ToList();
+        if (rail.PeakVolts is not { } volts)
+            return isBattery || rail.Rail.Kind is RailKind.DcBus ? EnergyScreen.Of(null, Capacitance(capacitors), isBattery) : null;
+        var capacitance = Capacitance(capacitors);
+        return volts <= TouchLimitVolts && capacitance is null && !isBattery ? null : EnergyScreen.Of(Interval.Exactly(volts), capacitance, isBattery);
     }
 
-    private static double HighestVolts(IEnumerable<RailQuantity> quantities) =>
-        quantities.Where(quantity => quantity.Kind is RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage)
-            .Select(quantity => quantity.High)
-            .DefaultIfEmpty(0)
-            .Max();
+    // Null where one is not known: what is there may be more than what is recorded.
+    private static Interval? Capacitance(List<PartFacts> capacitors)
+    {
+        if (capacitors.Count == 0)
+            return null;
+        var farads = 0.0;
+        foreach (var part in capacitors)
+        {
+            if (part.Best(RatingKind.Capacitance) is not { } one)
+                return null;
+            farads += one.Interval.High * part.Component.ParallelCount / part.Component.SeriesCount;
+        }
 
-    private static string Names(IEnumerable<Rail> rails) => string.Join(", ", rails.Select(rail => rail.Name));
+        return Interval.TryCreate(farads, farads, farads);
+    }
+
+    private static Caution Charged(RailFacts rail, EnergyScreen screen)
+    {
+        var reaches = rail.PeakVolts is { } volts ? $"{rail.Rail.Name} reaches {QuantityText.Of(volts, Unit.Volt)}" : $"How high {rail.Rail.Name} reaches is not recorded";
+        if (rail.Rail.Kind is RailKind.Pack)
+            return new Caution(
+                screen.TextKey!, "Pack above 60 V", $"{reaches}. The pack cannot be turned off, and such a voltage can injure or kill. Work like this is for people trained for it.", rail.Rail.Id);
+        var energy = Capacitance([.. RailCapacitance.Of(rail)]) is { } farads && rail.PeakVolts is { } peak
+            ? $" Recorded there: {QuantityText.Of(farads.High, Unit.Farad, 3)}, about {QuantityText.Number(farads.High * peak * peak / 2, 2)} J."
+            : " What is stored there is not fully recorded.";
+        var injury = screen.Band switch
+        {
+            EnergyBand.Danger => " Stored energy here is enough to injure seriously.",
+            EnergyBand.Warning => " Stored energy here is enough to injure.",
+            _ => "",
+        };
+        var bleed = DischargeTime.AppliesTo(rail) && DischargeTime.Compute(rail) is FigureResult.Computed time
+            ? $" By the recorded bleed path it needs about {QuantityText.Of(time.Value.High, Unit.Second, 2)} to fall to 60 V; that is computed, not measured."
+            : rail.Of(RailQuantityKind.BleedResistance) is null ? " No bleed path is recorded." : "";
+        return new Caution(
+            screen.TextKey!,
+            "Charged capacitors",
+            $"{reaches} and can stay charged after unplugging.{energy}{injury}{bleed} Treat it as live until measured with a rated meter.",
+            rail.Rail.Id);
+    }
+
+    private static string Names(IEnumerable<RailFacts> rails) => string.Join(", ", rails.Select(rail => rail.Rail.Name));
 }
