@@ -86,17 +86,19 @@ public sealed class RatingChanges(IDbContextFactory<CatalogueContext> contexts, 
         var typed = PlainText.Clean(form.Text);
         if (typed is not null)
         {
-            switch (QuantityReader.Read(typed, kind.Unit()))
+            switch (QuantityParser.ReadOne(typed, kind.Unit()))
             {
                 case QuantityReading.Refused refused:
                     return new Refusal("text", refused.Reason);
                 case QuantityReading.Ambiguous ambiguous:
-                    return new Refusal("text", $"“{typed}” may be meant as {string.Join(" or ", ambiguous.Alternatives)}; write it so that only one is meant.");
-                case QuantityReading.Read read when read.Unit != kind.Unit():
+                    return new Refusal("text", ambiguous.Ask(typed));
+                case QuantityReading.Read { Quantities: [{ Quantity: var read }] } when read.Unit != kind.Unit():
                     return new Refusal("text", $"{kind.Word()} is in {kind.Unit().Code()}; “{typed}” is in {read.Unit.Code()}.");
-                case QuantityReading.Read read:
-                    value = Interval.Exactly(read.Value);
+                case QuantityReading.Read { Quantities: [{ Quantity: var read }] } when read.ToInterval() is { } interval:
+                    value = interval;
                     return null;
+                default:
+                    throw new InvalidOperationException("One reading has one quantity with a value.");
             }
         }
 
@@ -104,9 +106,9 @@ public sealed class RatingChanges(IDbContextFactory<CatalogueContext> contexts, 
             return new Refusal("nominal", "Give the quantity as text, such as “35 A”, or as nominal in the unit of its kind.");
         if (form.Unit is { Length: > 0 } unit && UnitSymbols.Find(unit) != kind.Unit())
             return new Refusal("unit", $"{kind.Word()} is in {kind.Unit().Code()}; the unit given was “{unit}”.");
-        if (Interval.TryCreate(form.Low ?? given, given, form.High ?? given) is not { } interval)
+        if (Interval.TryCreate(form.Low ?? given, given, form.High ?? given) is not { } cases)
             return new Refusal("nominal", "low, nominal and high are finite numbers in that order.");
-        value = interval;
+        value = cases;
         return null;
     }
 }

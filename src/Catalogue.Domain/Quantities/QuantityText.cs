@@ -43,6 +43,46 @@ public static class QuantityText
             ? Of(interval.Nominal, unit, digits)
             : $"{Number(interval.Low, digits)} / {Number(interval.Nominal, digits)} / {Number(interval.High, digits)}{(unit.Sign() is { Length: > 0 } sign ? NoBreakSpace + sign : "")}";
 
+    /// <summary>
+    /// In full: <see cref="QuantityParser"/> reads this print back to the very same double. Ratios are printed in per cent; a third decimal gets a
+    /// fourth behind it, so that it is not taken for a group of thousands; beyond p and G there is an exponent.
+    /// </summary>
+    /// <param name="value">A finite value in the unit.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
+    public static string Exact(double value, Unit unit)
+    {
+        if (!double.IsFinite(value))
+            throw new ArgumentOutOfRangeException(nameof(value), value, "Only a finite value can be printed; unknown is said in words.");
+        if (unit is Unit.Ratio)
+            return Shortest(value, 2) + NoBreakSpace + "%";
+        if (unit is Unit.DegreeCelsius or Unit.Kilogram or Unit.Metre or Unit.PerDegreeCelsius || value == 0)
+            return Shortest(value, 0) + NoBreakSpace + unit.Sign();
+        var written = DecimalNumber.Of(value);
+        var leading = written.Digits.ToString(CultureInfo.InvariantCulture).Length - 1 + written.Exponent;
+        var step = (int)Math.Floor(leading / 3.0);
+        step = unit is Unit.WattHour && Math.Abs(value) is >= 1000 and < 10_000 ? 0 : Math.Clamp(step, -PlainPrefix, Prefixes.Length - 1 - PlainPrefix);
+        return Shortest(value, -3 * step) + NoBreakSpace + Prefixes[step + PlainPrefix] + unit.Sign();
+    }
+
+    /// <summary>
+    /// A quantity in full, read back to an equal one: <c>4.7 kΩ [4.465 kΩ … 4.935 kΩ]</c>, <c>100 V … 240 V AC</c>, <c>2 × 15 A</c>, <c>≤ 100 mW</c>.
+    /// </summary>
+    public static string Exact(Quantity quantity)
+    {
+        var count = quantity.Count > 1 ? quantity.Count.ToString(CultureInfo.InvariantCulture) + " × " : "";
+        var current = quantity.Current switch { CurrentKind.Alternating => " AC", CurrentKind.Direct => " DC", _ => "" };
+        return quantity switch
+        {
+            { Value: { } value, HasSpread: false } => $"{count}{Exact(value, quantity.Unit)}{current}",
+            { Value: { } value, Low: { } low, High: { } high } => $"{count}{Exact(value, quantity.Unit)}{current} [{Exact(low, quantity.Unit)} … {Exact(high, quantity.Unit)}]",
+            { Low: { } low, High: { } high } => $"{count}{Exact(low, quantity.Unit)} … {Exact(high, quantity.Unit)}{current}",
+            { High: { } high } => $"≤ {Exact(high, quantity.Unit)}{current}",
+            { Low: { } low } => $"≥ {Exact(low, quantity.Unit)}{current}",
+            _ => throw new ArgumentException("A quantity has at least one number.", nameof(quantity)),
+        };
+    }
+
     /// <summary>A ratio with two decimals, as beside a bar.</summary>
     public static string TwoDecimals(double value) => WithMinusSign(value.ToString("0.00", CultureInfo.InvariantCulture));
 
@@ -60,6 +100,29 @@ public static class QuantityText
             return 0;
         var scale = Math.Pow(10, digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))));
         return double.IsFinite(scale) && scale != 0 ? Math.Round(value * scale, MidpointRounding.AwayFromZero) / scale : value;
+    }
+
+    // The shortest digits that give the double, with the point moved so many places to the right.
+    private static string Shortest(double value, int places)
+    {
+        const int MostZeros = 6;
+        const int MostWhole = 15;
+        if (value == 0)
+            return "0";
+        var written = DecimalNumber.Of(value);
+        var digits = written.Digits.ToString(CultureInfo.InvariantCulture);
+        // Digits before the point.
+        var whole = digits.Length + written.Exponent + places;
+        string number;
+        if (whole is > MostWhole or < -MostZeros)
+            number = $"{digits[0]}{(digits.Length > 1 ? "." + digits[1..] : "")}e{(whole - 1).ToString(CultureInfo.InvariantCulture)}";
+        else if (whole >= digits.Length)
+            number = digits + new string('0', whole - digits.Length);
+        else if (whole <= 0)
+            number = "0." + new string('0', -whole) + digits;
+        else
+            number = $"{digits[..whole]}.{digits[whole..]}{(digits.Length - whole == 3 && whole <= 3 ? "0" : "")}";
+        return WithMinusSign(value < 0 ? "-" + number : number);
     }
 
     private static string WithMinusSign(string text) => text.Replace('-', '\u2212');

@@ -30,10 +30,11 @@ public static class NumberText
     {
         if (string.IsNullOrWhiteSpace(text))
             return (null, null, null);
-        return QuantityReader.Read(text, Unit.Ratio) switch
+        return QuantityParser.ReadOne(text, Unit.Ratio) switch
         {
-            QuantityReading.Read read => (read.Value, read.Unit, null),
-            QuantityReading.Ambiguous ambiguous => (null, null, $"“{text}” may be meant as {string.Join(" or ", ambiguous.Alternatives)}; write it so that only one is meant."),
+            QuantityReading.Read { Quantities: [{ Quantity: { HasSpread: true } }] } => (null, null, $"“{text}” has a tolerance; this field takes the value alone."),
+            QuantityReading.Read { Quantities: [{ Quantity: var read }] } => (read.Value, read.Unit, null),
+            QuantityReading.Ambiguous ambiguous => (null, null, ambiguous.Ask(text)),
             QuantityReading.Refused refused => (null, null, refused.Reason),
             _ => throw new ArgumentOutOfRangeException(nameof(text)),
         };
@@ -44,11 +45,12 @@ public static class NumberText
     {
         if (string.IsNullOrWhiteSpace(text))
             return (null, null);
-        return QuantityReader.Read(text, unit) switch
+        return QuantityParser.ReadOne(text, unit) switch
         {
-            QuantityReading.Read read when read.Unit == unit => (read.Value, null),
-            QuantityReading.Read read => (null, $"“{text}” is in {read.Unit.Code()}; this field is in {unit.Code()}."),
-            QuantityReading.Ambiguous ambiguous => (null, $"“{text}” may be meant as {string.Join(" or ", ambiguous.Alternatives)}; write it so that only one is meant."),
+            QuantityReading.Read { Quantities: [{ Quantity: { HasSpread: true } }] } => (null, $"“{text}” has a tolerance; this field takes the value alone."),
+            QuantityReading.Read { Quantities: [{ Quantity: var read }] } when read.Unit == unit => (read.Value, null),
+            QuantityReading.Read { Quantities: [{ Quantity: var read }] } => (null, $"“{text}” is in {read.Unit.Code()}; this field is in {unit.Code()}."),
+            QuantityReading.Ambiguous ambiguous => (null, ambiguous.Ask(text)),
             QuantityReading.Refused refused => (null, refused.Reason),
             _ => throw new ArgumentOutOfRangeException(nameof(text)),
         };
