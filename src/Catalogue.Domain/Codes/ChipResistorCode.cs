@@ -33,7 +33,7 @@ public static class ChipResistorCode
             readings.Add(new CodeReading(CodeScheme.Eia96, Quantity.Between(low, value.ToDouble(), high, Unit.Ohm), isSecond ? Confidence.Medium : Confidence.High, text, "±1 %"));
         }
 
-        var letter = text.Length is 4 or 5 && char.IsAsciiLetterUpper(text[^1]) ? text[^1] : (char?)null;
+        var letter = text.Length is 4 or 5 && text[^1] is 'B' or 'C' or 'D' or 'F' or 'G' or 'J' ? text[^1] : (char?)null;
         var length = text.Length - (letter is null ? 0 : 1);
         if (Number(text, 0, length) is { } number)
             Digits(readings, text, length, number, letter);

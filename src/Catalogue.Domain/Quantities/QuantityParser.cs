@@ -23,6 +23,9 @@ public static class QuantityParser
     /// <param name="kind">What kind of part it speaks of, if known: it gives bare numbers and codes a meaning.</param>
     public static QuantityReading Read(string? text, PartKind kind = PartKind.NotSaid) => Read(text, kind, null);
 
+    /// <summary>Reads the quantities in a free description: only numbers with their units count, no codes.</summary>
+    internal static QuantityReading ReadProse(string? text, PartKind kind) => Read(text, kind, null, isProse: true);
+
     /// <summary>Reads the one value of a field; a bare number is taken in the unit of the field.</summary>
     /// <param name="text">As typed.</param>
     /// <param name="assumed">The unit to take where the text has none, or null to refuse it.</param>
@@ -78,7 +81,7 @@ public static class QuantityParser
 
     private static string KnownUnits { get; } = $"known units are {string.Join(", ", UnitSymbols.Codes)}, with p n µ m k M G before them";
 
-    private static QuantityReading Read(string? text, PartKind kind, Unit? assumed)
+    private static QuantityReading Read(string? text, PartKind kind, Unit? assumed, bool isProse = false)
     {
         if (string.IsNullOrWhiteSpace(text))
             return new QuantityReading.Refused("Nothing was given; a number and a unit are needed, such as 35 A.");
@@ -91,13 +94,14 @@ public static class QuantityParser
         var folded = wide.ToCharArray();
         FoldedText.Fold(folded);
 
-        var codes = default(ScanChoices) with { TakesCodes = assumed is null };
-        var first = Scan(folded, kind, assumed, default);
+        var plain = default(ScanChoices) with { IsProse = isProse };
+        var codes = plain with { TakesCodes = true };
+        var first = Scan(folded, kind, assumed, plain);
         // A number without unit is the value only where the text has none that carries its unit.
-        if (first.Refusal is null && assumed is null && kind.ValueUnit() is { } unit && first.Found.All(found => found.Quantity.Unit != unit) && Scan(folded, kind, assumed, codes) is { Found.Length: > 0 } withCodes)
+        if (first.Refusal is null && assumed is null && !isProse && kind.ValueUnit() is { } unit && first.Found.All(found => found.Quantity.Unit != unit) && Scan(folded, kind, assumed, codes) is { Found.Length: > 0 } withCodes)
             first = withCodes;
         else
-            codes = default;
+            codes = plain;
         if (first.Refusal is { } refusal)
             return new QuantityReading.Refused(refusal);
         var unread = first.Unread.Select(piece => text[Place(places, piece.Start)..Place(places, piece.End)]).ToArray();

@@ -232,7 +232,7 @@ internal ref struct QuantityScanner
     // T3.15AL250V.
     private bool Mark()
     {
-        if (_assumed is not null || _kind is not (PartKind.Fuse or PartKind.NotSaid) || (_at > 0 && !IsSeparator(_text[_at - 1])))
+        if (_choices.IsProse || _assumed is not null || _kind is not (PartKind.Fuse or PartKind.NotSaid) || (_at > 0 && !IsSeparator(_text[_at - 1])))
             return false;
         if (!(_text[_at] is 'T' or 'F' or 'M' || (_kind is PartKind.Fuse && char.IsAsciiDigit(_text[_at]))) || FuseMark.DecodeStart(_text[_at..]) is not { } mark)
             return false;
@@ -250,12 +250,19 @@ internal ref struct QuantityScanner
     // Codes that would else be read as a number with a unit: 01A, 479C, 100M, 4R7 on a capacitor.
     private bool ShapedCode()
     {
-        if (_assumed is not null || _kind is not (PartKind.Resistor or PartKind.Capacitor or PartKind.Inductor) || (_at > 0 && !IsSeparator(_text[_at - 1])) || HasMain())
+        if (_choices.IsProse || _assumed is not null || _kind is not (PartKind.Resistor or PartKind.Capacitor or PartKind.Inductor) || (_at > 0 && !IsSeparator(_text[_at - 1])) || HasMain())
             return false;
         var token = _text[_at..TokenEnd(_at)];
         if (token.Length is < 2 or > 8 || !IsShaped(token))
             return false;
-        return Code(token, mayBeEia96: token.Length == _text.Trim().Length);
+        if (Code(token, mayBeEia96: token.Length == _text.Trim().Length))
+            return true;
+        if (_kind is not PartKind.Resistor || token.Length != 3)
+            return false;
+        // 97C on a resistor is a code with an index that does not exist, and no temperature.
+        AddUnread(_at, _at + token.Length);
+        _at += token.Length;
+        return true;
     }
 
     private readonly bool IsShaped(ReadOnlySpan<char> token)
@@ -337,6 +344,8 @@ internal ref struct QuantityScanner
 
     private readonly int Bound(ref int at)
     {
+        if (at >= _text.Length)
+            return 0;
         var bound = _text[at] switch { '≤' or '<' => -1, '≥' or '>' => 1, _ => 0 };
         if (bound != 0)
             at = SkipBlanks(at + (at + 1 < _text.Length && _text[at + 1] == '=' ? 2 : 1));
@@ -853,7 +862,7 @@ internal ref struct QuantityScanner
             }
         }
 
-        if (Refusal is null && !HasMain() && (MayBeCode(word) && Code(word, mayBeEia96: word.Length == _text.Trim().Length) || Bands(start)))
+        if (Refusal is null && !_choices.IsProse && !HasMain() && (MayBeCode(word) && Code(word, mayBeEia96: word.Length == _text.Trim().Length) || Bands(start)))
             return;
         _at = end;
         AddUnread(start, end);

@@ -62,6 +62,9 @@ public static class QuantityText
         var leading = written.Digits.ToString(CultureInfo.InvariantCulture).Length - 1 + written.Exponent;
         var step = (int)Math.Floor(leading / 3.0);
         step = unit is Unit.WattHour && Math.Abs(value) is >= 1000 and < 10_000 ? 0 : Math.Clamp(step, -PlainPrefix, Prefixes.Length - 1 - PlainPrefix);
+        // A capital M before these units would be asked about: volts, farads and the like are not used in millions here.
+        if (step == 2 && unit is Unit.Volt or Unit.Ampere or Unit.AmpereHour or Unit.Farad or Unit.Henry or Unit.Second)
+            step = 1;
         return Shortest(value, -3 * step) + NoBreakSpace + Prefixes[step + PlainPrefix] + unit.Sign();
     }
 

@@ -30,4 +30,5 @@ internal enum ScanDoubts : byte
 /// <param name="OldOhm">0 decimal mark of ohms, 1 exponent.</param>
 /// <param name="Code">Index into the readings of the code.</param>
 /// <param name="TakesCodes">Whether bare digits may be a code.</param>
-internal readonly record struct ScanChoices(int Mark = 0, int Prefix = 0, int BareUnit = 0, int OldOhm = 0, int Code = 0, bool TakesCodes = false);
+/// <param name="IsProse">Whether the text is free words, in which nothing but a number with its unit counts.</param>
+internal readonly record struct ScanChoices(int Mark = 0, int Prefix = 0, int BareUnit = 0, int OldOhm = 0, int Code = 0, bool TakesCodes = false, bool IsProse = false);

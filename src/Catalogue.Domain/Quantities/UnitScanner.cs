@@ -79,9 +79,9 @@ internal static class UnitScanner
         Unit.DegreeCelsius or Unit.PerDegreeCelsius or Unit.Ratio => false,
         Unit.Kilogram => prefix is 'k' or 'K' or 'm' or 'µ' or 'u',
         Unit.Metre => prefix is 'c' or 'm' or 'µ' or 'u' or 'n' or 'k',
-        Unit.Second => prefix is 'm' or 'µ' or 'u' or 'n' or 'p' or 'k',
-        Unit.Farad => power < 0 && prefix != 'c' || prefix is 'M' or 'k',
-        Unit.Henry => power < 0 && prefix != 'c' || prefix is 'M' or 'k',
+        Unit.Second => prefix is 'm' or 'µ' or 'u' or 'n' or 'p' or 'k' or 'G',
+        Unit.Farad => power < 0 && prefix != 'c' || prefix is 'M' or 'k' or 'G',
+        Unit.Henry => power < 0 && prefix != 'c' || prefix is 'M' or 'k' or 'G',
         Unit.Ohm when letters[0] is 'R' or 'r' => prefix is 'm' or 'k' or 'K' or 'M' or 'µ' or 'u',
         // A capital P, N or U is a small prefix on capacitors and coils only; nobody writes peta here, and a guess would be one.
         _ => prefix is not ('P' or 'N' or 'U' or 'c'),

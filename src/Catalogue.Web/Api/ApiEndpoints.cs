@@ -15,6 +15,7 @@ internal static class ApiEndpoints
         api.MapCatalogue();
         api.MapQuestions();
         api.MapDecodeLog();
+        api.MapDecodeQuantity();
         app.MapOpenApi(Prefix + "/{documentName:regex(^openapi$)}.json").AllowAnonymous();
         ((IEndpointConventionBuilder)api).Finally(AlsoHead);
     }
