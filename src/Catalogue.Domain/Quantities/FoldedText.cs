@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Catalogue.Domain.Quantities;
@@ -8,6 +9,8 @@ namespace Catalogue.Domain.Quantities;
 /// </summary>
 internal static class FoldedText
 {
+    private static readonly SearchValues<char> Plain = SearchValues.Create(string.Concat(Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c).Where(c => c is not ('*' or '`'))));
+
     /// <summary>Folds in place; the span must be a copy.</summary>
     public static void Fold(Span<char> text)
     {
@@ -16,7 +19,7 @@ internal static class FoldedText
     }
 
     /// <summary>True where the text needs no folding: plain ASCII without control characters, backticks and asterisks.</summary>
-    public static bool IsFolded(ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange(' ', '~') && !text.ContainsAny('*', '`');
+    public static bool IsFolded(ReadOnlySpan<char> text) => text.IndexOfAnyExcept(Plain) < 0;
 
     /// <summary>True where a character stands for several (<c>㎌</c>, <c>㏀</c>): such texts are widened first.</summary>
     public static bool IsSquared(char c) => c is >= '\u3300' and <= '\u33FF';

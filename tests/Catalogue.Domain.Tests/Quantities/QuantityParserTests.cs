@@ -153,7 +153,7 @@ public sealed class QuantityParserTests
             var before = GC.GetAllocatedBytesForCurrentThread();
             for (var i = 0; i < 100; i++)
                 QuantityParser.TryRead(text, found, out _);
-            Assert.True(GC.GetAllocatedBytesForCurrentThread() - before == 0, $"{text}: {GC.GetAllocatedBytesForCurrentThread() - before} bytes");
+            Assert.Equal((text, 0L), (text, GC.GetAllocatedBytesForCurrentThread() - before));
         }
     }
 
