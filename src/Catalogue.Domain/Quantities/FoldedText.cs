@@ -53,7 +53,7 @@ internal static class FoldedText
         '\u00D7' or '\u2715' or '\u2716' or '\u22C5' => 'x',
         '\u2018' or '\u2019' or '\u00B4' or '\u02BC' => '\'',
         '\u223C' or '\u223F' or '\u23E6' or '\u02DC' or '\u301C' => '~',
-        '\u2393' or '\u2550' => '=',
+        '\u2393' or '\u23AF' or '\u2550' => '=',
         '\u2A7D' or '\u2266' => '≤',
         '\u2A7E' or '\u2267' => '≥',
         '\u00BA' or '\u02DA' => '°',

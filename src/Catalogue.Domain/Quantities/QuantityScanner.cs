@@ -58,12 +58,6 @@ internal ref struct QuantityScanner
     /// <summary>True where digits stood without unit.</summary>
     public bool HasBareNumber { get; private set; }
 
-    /// <summary>True where a number was given the unit of its kind.</summary>
-    public bool TookUnitFromKind { get; private set; }
-
-    /// <summary>True where m stood for thousandths of an ohm.</summary>
-    public bool HasBareMilliohm { get; private set; }
-
     private readonly Unit? MainUnit => _assumed ?? _kind.ValueUnit();
 
     /// <summary>Reads the whole text.</summary>
@@ -293,7 +287,6 @@ internal ref struct QuantityScanner
 
         var reading = readings[Math.Min(_choices.Code, readings.Count - 1)];
         CodeNote = reading.Note ?? reading.Scheme.Word();
-        TookUnitFromKind |= reading.Scheme is CodeScheme.Plain;
         var start = _at;
         _at += token.Length;
         Add(reading.Quantity, default, start, _at);
@@ -497,11 +490,8 @@ internal ref struct QuantityScanner
         if (!EndsToken(end))
             return false;
         match = new UnitMatch(unit, power, end - unitAt, Doubt: rest[0] == 'M' && unit is Unit.Farad or Unit.Henry or Unit.Ampere ? PrefixDoubt.MilliOrMega : PrefixDoubt.None);
-        HasBareMilliohm |= rest[0] == 'm' && unit is Unit.Ohm;
         if (_kind is PartKind.NotSaid && _assumed is null && rest[0] is 'µ' or 'u' or 'm')
             match = match with { Unit = Choose(rest[0]) };
-        else if (rest[0] is not ('R' or 'r'))
-            TookUnitFromKind |= unit is not Unit.Ohm;
         value = Marked(number, value, match).Shift(Prefixed(ref match));
         return true;
     }
@@ -514,11 +504,10 @@ internal ref struct QuantityScanner
     }
 
     // m directly behind a number is a metre, unless the part's value is in ohm, farad or henry: 3m on a resistor is 3 mΩ.
-    private UnitMatch BareMetre(in UnitMatch metre)
+    private readonly UnitMatch BareMetre(in UnitMatch metre)
     {
         if (MainUnit is not (Unit.Ohm or Unit.Farad or Unit.Henry or Unit.Ampere) || (HasMain() && _assumed is null) || (MainUnit is Unit.Ampere && _kind is not PartKind.Fuse))
             return metre;
-        HasBareMilliohm |= MainUnit is Unit.Ohm;
         return new UnitMatch(MainUnit.Value, -3, 1);
     }
 
@@ -778,7 +767,6 @@ internal ref struct QuantityScanner
 
         if (unit is Unit.Henry or Unit.Hertz || (unit is Unit.Farad && number.IsWhole))
             return false;
-        TookUnitFromKind = true;
         var match = new UnitMatch(unit, unit is Unit.Farad ? -6 : 0, 0);
         return Finish(start, number.End, Marked(number, number.Value, match).Shift(match.Shift), unit, default, isNegative: false, 0, 1, isBothWays: false);
     }
@@ -806,7 +794,7 @@ internal ref struct QuantityScanner
         var value = isNegative ? -written.ToDouble() : written.ToDouble();
         if (!IsPossible(written, unit, value < 0, value))
             return true;
-        if (isBothWays && MustBePositive(unit))
+        if (isBothWays && (MustBePositive(unit) || unit is Unit.Ratio))
         {
             // A tolerance whose value stands elsewhere.
             _at = start;
@@ -842,8 +830,9 @@ internal ref struct QuantityScanner
     {
         var start = _at;
         var end = TokenEnd(start);
-        if (end == start)
-            end++;
+        // A sign for "about" is left over by itself.
+        if (end == start || _text[start] is '~' or '≈')
+            end = start + 1;
         var word = _text[start..end];
         if (CurrentWord(word) is var (kind, length) && kind is not CurrentKind.NotSaid)
         {
