@@ -23,11 +23,11 @@ public static class CapacitorCode
         if (text.Length >= 5 && char.IsAsciiLetterUpper(text[1]) && IsBody(text.AsSpan(2)) && CapacitorVoltage.Decode(text[..2]) is { } rated)
             return WithVoltage(text, 2, rated.Voltage, CodeScheme.VoltageAndDigits, rated.Confidence);
         if (text.Length is 4 or 5 && IsBody(text.AsSpan(1)) && CapacitorVoltage.DecodeLetter(text[0]) is { } volts)
-            return WithVoltage(text, 1, volts, CodeScheme.VoltageLetterAndDigits, Confidence.Medium);
+            return WithVoltage(text, 1, volts, CodeScheme.VoltageLetterAndDigits, Certainty.Medium);
         return Body(text, text);
     }
 
-    private static IReadOnlyList<CodeReading> WithVoltage(string text, int start, Quantity voltage, CodeScheme scheme, Confidence confidence) =>
+    private static IReadOnlyList<CodeReading> WithVoltage(string text, int start, Quantity voltage, CodeScheme scheme, Certainty confidence) =>
         Body(text[start..], text) is [var first, ..]
             ? [first with { Scheme = scheme, RatedVoltage = voltage, Confidence = first.Confidence < confidence ? first.Confidence : confidence, Note = null }]
             : [];
@@ -47,12 +47,12 @@ public static class CapacitorCode
         var digits = body[..^(hasLetter ? 1 : 0)];
         var value = new DecimalNumber(ulong.Parse(digits.Remove(mark, 1), System.Globalization.CultureInfo.InvariantCulture), Picofarad - (digits.Length - mark - 1));
         if (hasLetter)
-            return CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Farad, body[^1], Confidence.High, used) is { } marked ? [marked] : [];
+            return CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Farad, body[^1], Certainty.High, used) is { } marked ? [marked] : [];
         return inOhms.Quantity.Value == 0
             ? []
             : [
-                CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Farad, Confidence.High, used, "R as the picofarad decimal mark"),
-                CodeReading.Of(CodeScheme.LetterNumber, value.Shift(Microfarad - Picofarad), Unit.Farad, Confidence.Low, used, "R as the microfarad decimal mark, on large cans"),
+                CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Farad, Certainty.High, used, "R as the picofarad decimal mark"),
+                CodeReading.Of(CodeScheme.LetterNumber, value.Shift(Microfarad - Picofarad), Unit.Farad, Certainty.Low, used, "R as the microfarad decimal mark, on large cans"),
             ];
     }
 
@@ -69,12 +69,12 @@ public static class CapacitorCode
             // 47 pF or 470: a round number is printed both ways; 104 is hardly ever 104 pF.
             return
             [
-                CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Farad, Confidence.High, used, "three-digit code, picofarads"),
-                CodeReading.Of(CodeScheme.Plain, plain, Unit.Farad, body[2] == '0' ? Confidence.High : Confidence.Low, used, "plain picofarads"),
+                CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Farad, Certainty.High, used, "three-digit code, picofarads"),
+                CodeReading.Of(CodeScheme.Plain, plain, Unit.Farad, body[2] == '0' ? Certainty.High : Certainty.Low, used, "plain picofarads"),
             ];
         }
 
-        if (CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Farad, body[3], Confidence.High, used) is not { } marked)
+        if (CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Farad, body[3], Certainty.High, used) is not { } marked)
             return [];
         return body[3] switch
         {

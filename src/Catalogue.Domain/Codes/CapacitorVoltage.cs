@@ -11,17 +11,17 @@ namespace Catalogue.Domain.Codes;
 public static class CapacitorVoltage
 {
     /// <summary>The voltage of a code of digit 0 to 3 and letter, or null where there is none.</summary>
-    public static (Quantity Voltage, Confidence Confidence)? Decode(string code)
+    public static (Quantity Voltage, Certainty Confidence)? Decode(string code)
     {
         ArgumentNullException.ThrowIfNull(code);
         if (code.Length != 2)
             return null;
         if (Irregular(code) is { } odd)
-            return (Quantity.Exactly(odd, Unit.Volt) with { Current = CurrentKind.Direct }, Confidence.Medium);
+            return (Quantity.Exactly(odd, Unit.Volt) with { Current = CurrentKind.Direct }, Certainty.Medium);
         if (code[0] is < '0' or > '3' || Hundredths(code[1]) is not { } hundredths)
             return null;
         var volts = new DecimalNumber(hundredths, code[0] - '0' - 2).ToDouble();
-        var confidence = code is "1B" or "1G" or "1W" || code[1] == 'F' || (code[0] == '3' && code[1] != 'A') ? Confidence.Medium : Confidence.High;
+        var confidence = code is "1B" or "1G" or "1W" || code[1] == 'F' || (code[0] == '3' && code[1] != 'A') ? Certainty.Medium : Certainty.High;
         return (Quantity.Exactly(volts, Unit.Volt) with { Current = CurrentKind.Direct }, confidence);
     }
 

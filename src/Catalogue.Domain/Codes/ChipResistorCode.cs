@@ -22,7 +22,7 @@ public static class ChipResistorCode
             return [];
         var readings = new List<CodeReading>(2);
         if (text.Length <= 4 && text.All(c => c == '0'))
-            return [CodeReading.Of(CodeScheme.ZeroLink, default, Unit.Ohm, Confidence.High, text)];
+            return [CodeReading.Of(CodeScheme.ZeroLink, default, Unit.Ohm, Certainty.High, text)];
         if (text.Contains('R', StringComparison.Ordinal) || text.Contains('E', StringComparison.Ordinal))
             readings.AddRange(LetterNumberCode.Decode(text, PartKind.Resistor));
         if (text.Length == 3 && Number(text, 0, 2) is { } index and >= 1 and <= 96 && Power96(text[2]) is { } power96)
@@ -30,7 +30,7 @@ public static class ChipResistorCode
             var value = new DecimalNumber((ulong)PreferredValues.E96[index - 1], power96);
             var isSecond = readings.Count > 0 && text[2] == 'R';
             var (low, high) = value.Spread(new DecimalNumber(1, -2), new DecimalNumber(1, -2));
-            readings.Add(new CodeReading(CodeScheme.Eia96, Quantity.Between(low, value.ToDouble(), high, Unit.Ohm), isSecond ? Confidence.Medium : Confidence.High, text, "±1 %"));
+            readings.Add(new CodeReading(CodeScheme.Eia96, Quantity.Between(low, value.ToDouble(), high, Unit.Ohm), isSecond ? Certainty.Medium : Certainty.High, text, "±1 %"));
         }
 
         var letter = text.Length is 4 or 5 && text[^1] is 'B' or 'C' or 'D' or 'F' or 'G' or 'J' ? text[^1] : (char?)null;
@@ -46,21 +46,21 @@ public static class ChipResistorCode
         {
             var (mantissa, power) = (number / 10, number % 10);
             var isUsual = power <= LargestUsualPower && (length == 3 ? PreferredValues.IsE24(mantissa) : PreferredValues.IsE96(mantissa) || IsRoundE24(mantissa));
-            var confidence = isUsual ? Confidence.High : length == 4 && mantissa >= 100 ? Confidence.Medium : Confidence.Low;
+            var confidence = isUsual ? Certainty.High : length == 4 && mantissa >= 100 ? Certainty.Medium : Certainty.Low;
             if (Marked(length == 3 ? CodeScheme.ThreeDigit : CodeScheme.FourDigit, new DecimalNumber((ulong)mantissa, power), confidence, letter, text) is { } code)
                 readings.Add(code);
             if (letter is null && power == 0 && (length == 4 ? PreferredValues.IsE96(mantissa) || IsRoundE24(mantissa) : IsRoundE24(number)))
                 readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, 0), Unit.Ohm, confidence, text));
             else if (letter is null && length == 3 && PreferredValues.IsE96(number))
-                readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, 0), Unit.Ohm, isUsual ? Confidence.Low : Confidence.Medium, text));
+                readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, 0), Unit.Ohm, isUsual ? Certainty.Low : Certainty.Medium, text));
         }
         else if (letter is null && length is 1 or 2)
         {
-            readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, 0), Unit.Ohm, Confidence.Medium, text));
+            readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, 0), Unit.Ohm, Certainty.Medium, text));
         }
     }
 
-    private static CodeReading? Marked(CodeScheme scheme, DecimalNumber value, Confidence confidence, char? letter, string text) =>
+    private static CodeReading? Marked(CodeScheme scheme, DecimalNumber value, Certainty confidence, char? letter, string text) =>
         letter is { } tolerance ? CodeReading.Of(scheme, value, Unit.Ohm, tolerance, confidence, text) : CodeReading.Of(scheme, value, Unit.Ohm, confidence, text);
 
     private static bool IsRoundE24(int threeDigits) => threeDigits % 10 == 0 && PreferredValues.IsE24(threeDigits / 10);

@@ -13,17 +13,17 @@ namespace Catalogue.Domain.Codes;
 public sealed record CodeReading(
     CodeScheme Scheme,
     Quantity Quantity,
-    Confidence Confidence,
+    Certainty Confidence,
     string Used,
     string? Tolerance = null,
     Quantity? RatedVoltage = null,
     string? Note = null)
 {
-    internal static CodeReading Of(CodeScheme scheme, DecimalNumber value, Unit unit, Confidence confidence, string used, string? note = null) =>
+    internal static CodeReading Of(CodeScheme scheme, DecimalNumber value, Unit unit, Certainty confidence, string used, string? note = null) =>
         new(scheme, Quantity.Exactly(value.ToDouble(), unit), confidence, used, Note: note);
 
     /// <summary>A reading with the tolerance a letter stands for; null where the letter stands for none.</summary>
-    internal static CodeReading? Of(CodeScheme scheme, DecimalNumber value, Unit unit, char letter, Confidence confidence, string used, string? note = null)
+    internal static CodeReading? Of(CodeScheme scheme, DecimalNumber value, Unit unit, char letter, Certainty confidence, string used, string? note = null)
     {
         if (ToleranceLetters.Find(letter, unit, value) is not { } tolerance)
             return null;

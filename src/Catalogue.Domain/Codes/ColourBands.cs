@@ -35,7 +35,7 @@ public static class ColourBands
 
         if (Power(bands[digitBands]) is not { } power || (bands.Length == 6 && Array.IndexOf(Digits, bands[5]) < 0))
             return [];
-        var (hundredths, confidence) = bands.Length == 3 ? (2000UL, Confidence.High) : Tolerance(bands[digitBands + 1]);
+        var (hundredths, confidence) = bands.Length == 3 ? (2000UL, Certainty.High) : Tolerance(bands[digitBands + 1]);
         if (hundredths == 0)
             return [];
         var value = new DecimalNumber(digits, power);
@@ -70,18 +70,18 @@ public static class ColourBands
         _ => Array.IndexOf(Digits, colour) is >= 0 and var power ? power : null,
     };
 
-    private static (ulong Hundredths, Confidence Confidence) Tolerance(string colour) => colour switch
+    private static (ulong Hundredths, Certainty Confidence) Tolerance(string colour) => colour switch
     {
-        "brown" => (100, Confidence.High),
-        "red" => (200, Confidence.High),
-        "green" => (50, Confidence.High),
-        "blue" => (25, Confidence.High),
-        "violet" => (10, Confidence.High),
-        "gold" => (500, Confidence.High),
-        "silver" => (1000, Confidence.High),
-        "orange" => (5, Confidence.Medium),
-        "yellow" => (2, Confidence.Medium),
-        "grey" => (1, Confidence.Medium),
-        _ => (0, Confidence.Low),
+        "brown" => (100, Certainty.High),
+        "red" => (200, Certainty.High),
+        "green" => (50, Certainty.High),
+        "blue" => (25, Certainty.High),
+        "violet" => (10, Certainty.High),
+        "gold" => (500, Certainty.High),
+        "silver" => (1000, Certainty.High),
+        "orange" => (5, Certainty.Medium),
+        "yellow" => (2, Certainty.Medium),
+        "grey" => (1, Certainty.Medium),
+        _ => (0, Certainty.Low),
     };
 }

@@ -39,11 +39,11 @@ public static class DateCode
         var (first, second) = (Number(text[..2]), Number(text[2..]));
         var readings = new List<DateReading>(2);
         if (IsWeek(2000 + first, second, asOf))
-            readings.Add(new DateReading(DateScheme.YearWeek, 2000 + first, second, null, Confidence.High, text));
+            readings.Add(new DateReading(DateScheme.YearWeek, 2000 + first, second, null, Certainty.High, text));
         if (IsWeek(2000 + second, first, asOf) && 2000 + second >= asOf.Year - OldestWeekYear)
-            readings.Add(new DateReading(DateScheme.WeekYear, 2000 + second, first, null, Confidence.Medium, text));
+            readings.Add(new DateReading(DateScheme.WeekYear, 2000 + second, first, null, Certainty.Medium, text));
         return readings is [var year, var week]
-            ? first == second ? [year] : [year with { Confidence = Confidence.Medium }, week with { Confidence = Confidence.Low }]
+            ? first == second ? [year] : [year with { Confidence = Certainty.Medium }, week with { Confidence = Certainty.Low }]
             : readings;
     }
 
@@ -53,7 +53,7 @@ public static class DateCode
         var readings = new List<DateReading>(2);
         for (var year = asOf.Year; year > asOf.Year - 20 && year >= 1; year--)
             if (year % 10 == digit && IsWeek(year, week, asOf))
-                readings.Add(new DateReading(DateScheme.ShortYearWeek, year, week, null, readings.Count == 0 ? Confidence.Medium : Confidence.Low, text));
+                readings.Add(new DateReading(DateScheme.ShortYearWeek, year, week, null, readings.Count == 0 ? Certainty.Medium : Certainty.Low, text));
         return readings;
     }
 
@@ -74,7 +74,7 @@ public static class DateCode
         var latest = FirstCycle + index + ((asOf.Year - FirstCycle - index) / YearLetters.Length * YearLetters.Length);
         for (var year = latest; year >= FirstCycle && readings.Count < 2; year -= YearLetters.Length)
             if (new DateOnly(year, known, 1) <= asOf)
-                readings.Add(new DateReading(DateScheme.YearLetterMonth, year, null, known, readings.Count == 0 ? Confidence.High : Confidence.Low, text));
+                readings.Add(new DateReading(DateScheme.YearLetterMonth, year, null, known, readings.Count == 0 ? Certainty.High : Certainty.Low, text));
         return readings;
     }
 

@@ -9,7 +9,7 @@ namespace Catalogue.Domain.Codes;
 /// <param name="Month">The month, or null where the code gives a week.</param>
 /// <param name="Confidence">How sure the reading is among all readings of the code.</param>
 /// <param name="Used">The characters that were read.</param>
-public sealed record DateReading(DateScheme Scheme, int Year, int? IsoWeek, int? Month, Confidence Confidence, string Used)
+public sealed record DateReading(DateScheme Scheme, int Year, int? IsoWeek, int? Month, Certainty Confidence, string Used)
 {
     /// <summary>The first day: the Monday of the week, or the first of the month.</summary>
     public DateOnly FirstDay => IsoWeek is { } week

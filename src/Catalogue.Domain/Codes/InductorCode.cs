@@ -23,11 +23,11 @@ public static class InductorCode
             if (code.Digits == 0)
                 return [];
             if (text.Length == 3)
-                return [CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Henry, Confidence.High, text)];
-            if (!IsTolerance(text[3]) || CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Henry, text[3], Confidence.High, text) is not { } marked)
+                return [CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Henry, Certainty.High, text)];
+            if (!IsTolerance(text[3]) || CodeReading.Of(CodeScheme.ThreeDigit, code, Unit.Henry, text[3], Certainty.High, text) is not { } marked)
                 return [];
             return text[3] == 'N'
-                ? [marked, CodeReading.Of(CodeScheme.LetterNumber, new DecimalNumber(ulong.Parse(text[..3], CultureInfo.InvariantCulture), Nanohenry), Unit.Henry, Confidence.Medium, text, "N as nanohenries")]
+                ? [marked, CodeReading.Of(CodeScheme.LetterNumber, new DecimalNumber(ulong.Parse(text[..3], CultureInfo.InvariantCulture), Nanohenry), Unit.Henry, Certainty.Medium, text, "N as nanohenries")]
                 : [marked];
         }
 
@@ -40,7 +40,7 @@ public static class InductorCode
         if (!ulong.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
             return [];
         var value = new DecimalNumber(number, (isMicro ? Microhenry : Nanohenry) - (digits.Length - mark));
-        var confidence = isMicro ? Confidence.High : Confidence.Medium;
+        var confidence = isMicro ? Certainty.High : Certainty.Medium;
         var reading = !hasLetter
             ? CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Henry, confidence, text)
             : IsTolerance(text[^1]) ? CodeReading.Of(CodeScheme.LetterNumber, value, Unit.Henry, text[^1], confidence, text) : null;

@@ -28,7 +28,7 @@ public static class LetterNumberCode
         if (digits.Length is 0 or > 10 || end < text.Length - 1)
             return [];
         var value = new DecimalNumber(ulong.Parse(digits, System.Globalization.CultureInfo.InvariantCulture), power - (end - before - 1));
-        var confidence = text[before] is 'L' or 'E' ? Confidence.Medium : Confidence.High;
+        var confidence = text[before] is 'L' or 'E' ? Certainty.Medium : Certainty.High;
         var note = text[before] == 'L' ? "L read as the milliohm decimal mark" : null;
         var reading = end == text.Length
             ? CodeReading.Of(CodeScheme.LetterNumber, value, unit, confidence, text, note)

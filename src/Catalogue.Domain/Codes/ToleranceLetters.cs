@@ -10,7 +10,7 @@ namespace Catalogue.Domain.Codes;
 internal static class ToleranceLetters
 {
     /// <summary>A tolerance: shares of the value, or absolute in the unit of the value.</summary>
-    internal sealed record Tolerance(DecimalNumber Below, DecimalNumber Above, bool IsAbsolute, string Text, Confidence Confidence);
+    internal sealed record Tolerance(DecimalNumber Below, DecimalNumber Above, bool IsAbsolute, string Text, Certainty Confidence);
 
     private const double TenPicofarads = 10e-12;
 
@@ -32,37 +32,37 @@ internal static class ToleranceLetters
             if (picofarads.Text is not null)
             {
                 var absolute = new DecimalNumber(picofarads.Digits, picofarads.Exponent);
-                return new Tolerance(absolute, absolute, IsAbsolute: true, picofarads.Text, Confidence.High);
+                return new Tolerance(absolute, absolute, IsAbsolute: true, picofarads.Text, Certainty.High);
             }
         }
 
         return letter switch
         {
-            'B' => Even(10, "0.1", Confidence.High),
-            'C' => Even(25, "0.25", Confidence.High),
-            'D' => Even(50, "0.5", Confidence.High),
-            'F' => Even(100, "1", Confidence.High),
-            'G' => Even(200, "2", Confidence.High),
-            'H' => Even(300, "3", Confidence.Medium),
-            'J' => Even(500, "5", Confidence.High),
-            'K' => Even(1000, "10", Confidence.High),
-            'M' => Even(2000, "20", Confidence.High),
-            'N' => Even(3000, "30", Confidence.Medium),
-            'Z' when unit is Unit.Farad => Uneven(80, 20, Confidence.High),
-            'S' when unit is Unit.Farad => Uneven(50, 20, Confidence.Medium),
-            'Q' when unit is Unit.Farad => Uneven(30, 10, Confidence.Medium),
-            'T' when unit is Unit.Farad => Uneven(50, 10, Confidence.Medium),
-            'W' or 'A' when unit is Unit.Ohm => Even(5, "0.05", Confidence.Medium),
-            'P' when unit is Unit.Ohm => Even(2, "0.02", Confidence.Medium),
-            'L' when unit is Unit.Ohm => Even(1, "0.01", Confidence.Medium),
-            'E' when unit is Unit.Ohm => new Tolerance(new DecimalNumber(5, -5), new DecimalNumber(5, -5), IsAbsolute: false, "±0.005 %", Confidence.Medium),
+            'B' => Even(10, "0.1", Certainty.High),
+            'C' => Even(25, "0.25", Certainty.High),
+            'D' => Even(50, "0.5", Certainty.High),
+            'F' => Even(100, "1", Certainty.High),
+            'G' => Even(200, "2", Certainty.High),
+            'H' => Even(300, "3", Certainty.Medium),
+            'J' => Even(500, "5", Certainty.High),
+            'K' => Even(1000, "10", Certainty.High),
+            'M' => Even(2000, "20", Certainty.High),
+            'N' => Even(3000, "30", Certainty.Medium),
+            'Z' when unit is Unit.Farad => Uneven(80, 20, Certainty.High),
+            'S' when unit is Unit.Farad => Uneven(50, 20, Certainty.Medium),
+            'Q' when unit is Unit.Farad => Uneven(30, 10, Certainty.Medium),
+            'T' when unit is Unit.Farad => Uneven(50, 10, Certainty.Medium),
+            'W' or 'A' when unit is Unit.Ohm => Even(5, "0.05", Certainty.Medium),
+            'P' when unit is Unit.Ohm => Even(2, "0.02", Certainty.Medium),
+            'L' when unit is Unit.Ohm => Even(1, "0.01", Certainty.Medium),
+            'E' when unit is Unit.Ohm => new Tolerance(new DecimalNumber(5, -5), new DecimalNumber(5, -5), IsAbsolute: false, "±0.005 %", Certainty.Medium),
             _ => null,
         };
     }
 
-    private static Tolerance Even(ulong hundredths, string percent, Confidence confidence) =>
+    private static Tolerance Even(ulong hundredths, string percent, Certainty confidence) =>
         new(new DecimalNumber(hundredths, -4), new DecimalNumber(hundredths, -4), IsAbsolute: false, $"±{percent} %", confidence);
 
-    private static Tolerance Uneven(ulong above, ulong below, Confidence confidence) =>
+    private static Tolerance Uneven(ulong above, ulong below, Certainty confidence) =>
         new(new DecimalNumber(below, -2), new DecimalNumber(above, -2), IsAbsolute: false, $"+{above}/−{below} %", confidence);
 }

@@ -112,7 +112,7 @@ public sealed partial record ComponentValue(
                 return false;
             var shift = unit switch { Unit.Farad => -12, Unit.Henry => -6, _ => 0 };
             if (!readings.Exists(reading => reading.Scheme is CodeScheme.Plain))
-                readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, shift), unit, Confidence.Low, digits));
+                readings.Add(CodeReading.Of(CodeScheme.Plain, new DecimalNumber((ulong)number, shift), unit, Certainty.Low, digits));
             _alternatives =
             [
                 .. readings.Select(reading => new QuantityAlternative(QuantityText.Exact(reading.Quantity), [new FoundQuantity(reading.Quantity, match.Groups["digits"].Index, digits.Length)], reading.Scheme.Word())),

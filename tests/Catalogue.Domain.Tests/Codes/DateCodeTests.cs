@@ -37,9 +37,9 @@ public sealed class DateCodeTests
     [Fact]
     public void Decode_TwoPossibleOrders_LowersTheConfidence()
     {
-        Assert.Equal([Confidence.Medium, Confidence.Low], DateCode.Decode("2314", AsOf).Select(reading => reading.Confidence));
-        Assert.Equal([Confidence.High], DateCode.Decode("2053", AsOf).Select(reading => reading.Confidence));
-        Assert.Equal([Confidence.Medium], DateCode.Decode("4523", AsOf).Select(reading => reading.Confidence));
+        Assert.Equal([Certainty.Medium, Certainty.Low], DateCode.Decode("2314", AsOf).Select(reading => reading.Confidence));
+        Assert.Equal([Certainty.High], DateCode.Decode("2053", AsOf).Select(reading => reading.Confidence));
+        Assert.Equal([Certainty.Medium], DateCode.Decode("4523", AsOf).Select(reading => reading.Confidence));
     }
 
     [Fact]

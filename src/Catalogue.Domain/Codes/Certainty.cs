@@ -1,7 +1,7 @@
 namespace Catalogue.Domain.Codes;
 
 /// <summary>How sure a reading of a code is, weakest first.</summary>
-public enum Confidence
+public enum Certainty
 {
     /// <summary>Possible; shown so that nobody overlooks it.</summary>
     Low,
