@@ -56,7 +56,7 @@ public static class QuantityText
             throw new ArgumentOutOfRangeException(nameof(value), value, "Only a finite value can be printed; unknown is said in words.");
         if (unit is Unit.Ratio)
             return Shortest(value, 2) + NoBreakSpace + "%";
-        if (unit is Unit.DegreeCelsius or Unit.Kilogram or Unit.Metre or Unit.PerDegreeCelsius || value == 0)
+        if (unit is Unit.DegreeCelsius or Unit.DegreeCelsiusPerWatt or Unit.Kilogram or Unit.Metre or Unit.PerDegreeCelsius || value == 0)
             return Shortest(value, 0) + NoBreakSpace + unit.Sign();
         var written = DecimalNumber.Of(value);
         var leading = written.Digits.ToString(CultureInfo.InvariantCulture).Length - 1 + written.Exponent;

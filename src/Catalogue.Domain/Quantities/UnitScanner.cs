@@ -31,10 +31,12 @@ internal static class UnitScanner
         if (text.IsEmpty || text[0] is ' ' or ',' or ';')
             return false;
         if (TryPlain(text, isGlued, hasPrefix: false, out match) && IsEnd(text, match.Length))
-            return true;
+            return !IsToleranceLetter(match.Unit, isGlued);
         if (text.Length < 2 || !TryPrefix(text[0], out var power) || !TryPlain(text[1..], isGlued: true, hasPrefix: true, out match) || !IsEnd(text, match.Length + 1))
             return false;
         var letters = text.Slice(1, match.Length);
+        if (IsToleranceLetter(match.Unit, isGlued))
+            return false;
         if (!Takes(match.Unit, text[0], power, letters))
             return false;
         match = match with { Shift = match.Shift + power, Length = match.Length + 1, Doubt = Doubt(match.Unit, text[0], letters) };
@@ -63,10 +65,13 @@ internal static class UnitScanner
     /// <summary>True where neither a letter nor an exponent follows, so that the unit ends there.</summary>
     public static bool IsEnd(ReadOnlySpan<char> text, int at) => at >= text.Length || !(char.IsLetter(text[at]) || text[at] is '²' or '³' or '^' or '_' or '·');
 
+    // Directly behind a number J is the letter of 5 %, as in 47kJ; joules stand apart.
+    private static bool IsToleranceLetter(Unit unit, bool isGlued) => unit is Unit.Joule && isGlued;
+
     private static PrefixDoubt Doubt(Unit unit, char prefix, ReadOnlySpan<char> letters) => (prefix, unit) switch
     {
         ('M', Unit.Hertz) => PrefixDoubt.None,
-        ('M', Unit.Watt) when letters.Length == 1 => PrefixDoubt.None,
+        ('M', Unit.Watt or Unit.Joule) when letters.Length == 1 => PrefixDoubt.None,
         ('M', Unit.WattHour) when letters[^1] == 'h' => PrefixDoubt.None,
         ('M', Unit.Ohm) when letters[0] != 'O' || letters[1] == 'h' => PrefixDoubt.None,
         ('M', _) => PrefixDoubt.MilliOrMega,
@@ -76,7 +81,7 @@ internal static class UnitScanner
 
     private static bool Takes(Unit unit, char prefix, int power, ReadOnlySpan<char> letters) => unit switch
     {
-        Unit.DegreeCelsius or Unit.PerDegreeCelsius or Unit.Ratio => false,
+        Unit.DegreeCelsius or Unit.PerDegreeCelsius or Unit.DegreeCelsiusPerWatt or Unit.Ratio => false,
         Unit.Kilogram => prefix is 'k' or 'K' or 'm' or 'µ' or 'u',
         Unit.Metre => prefix is 'c' or 'm' or 'µ' or 'u' or 'n' or 'k',
         Unit.Second => prefix is 'm' or 'µ' or 'u' or 'n' or 'p' or 'k' or 'G',
@@ -149,14 +154,20 @@ internal static class UnitScanner
             case '°' or 'd':
                 var sign = text[0] == '°' ? 1 : Starts(text, "deg") ? 3 : 0;
                 var letter = sign > 0 && text.Length > sign && text[sign] == ' ' ? sign + 1 : sign;
-                match = new(Unit.DegreeCelsius, 0, letter + 1);
+                match = PerWatt(text, letter + 1);
                 return sign > 0 && text.Length > letter && text[letter] == 'C';
             case '℃':
-                match = new(Unit.DegreeCelsius, 0, 1);
+                match = PerWatt(text, 1);
                 return true;
             case 'C':
-                match = new(Unit.DegreeCelsius, 0, 1);
+                match = PerWatt(text, 1);
                 return !hasPrefix;
+            case 'K':
+                match = PerWatt(text, 1);
+                return !hasPrefix && match.Unit is Unit.DegreeCelsiusPerWatt;
+            case 'J' or 'j':
+                match = Starts(text, "joules") ? new(Unit.Joule, 0, 6) : Starts(text, "joule") ? new(Unit.Joule, 0, 5) : new(Unit.Joule, 0, 1);
+                return text[0] == 'J' || match.Length > 1;
             case 'm':
                 match = !hasPrefix && Starts(text, "mfd") ? new(Unit.Farad, -6, 3)
                     : text.StartsWith("metres") ? new(Unit.Metre, 0, 6)
@@ -199,6 +210,9 @@ internal static class UnitScanner
         var length = rest.StartsWith("/°C") ? 3 : rest.StartsWith("/degC") ? 5 : rest.StartsWith("/℃") || rest.StartsWith("/K") ? 2 : 0;
         return length == 0 || !IsEnd(rest, length) ? share : share with { Unit = Unit.PerDegreeCelsius, Length = share.Length + length };
     }
+
+    private static UnitMatch PerWatt(ReadOnlySpan<char> text, int degree) =>
+        text.Length >= degree && text[degree..].StartsWith("/W") ? new UnitMatch(Unit.DegreeCelsiusPerWatt, 0, degree + 2) : new UnitMatch(Unit.DegreeCelsius, 0, degree);
 
     private static bool Starts(ReadOnlySpan<char> text, string word) => text.StartsWith(word, StringComparison.OrdinalIgnoreCase);
 }
