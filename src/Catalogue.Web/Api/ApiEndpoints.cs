@@ -16,6 +16,7 @@ internal static class ApiEndpoints
         api.MapQuestions();
         api.MapDecodeLog();
         api.MapDecodeQuantity();
+        api.MapDecodePdo();
         app.MapOpenApi(Prefix + "/{documentName:regex(^openapi$)}.json").AllowAnonymous();
         ((IEndpointConventionBuilder)api).Finally(AlsoHead);
     }
