@@ -22,7 +22,7 @@ public sealed class CapabilityText
     private const int LongestRun = 64;
 
     // More lists than this are a log to be cut first; nobody reads hundreds of answers.
-    private const int MostLists = 200;
+    private const int MostLists = 2000;
 
     private const int MostWarnings = 40;
 
@@ -57,6 +57,7 @@ public sealed class CapabilityText
     private int _otherLines;
     private int _firstOtherLine;
     private int _lastObjectLine = -2;
+    private int _agreeing;
 
     private CapabilityText()
     {
@@ -134,7 +135,9 @@ public sealed class CapabilityText
             }
         }
 
-        if (role is not null && isList)
+        // "role: sink" and "[SNK]" head a list as well.
+        var isBareRole = role is not null && tokens.Count <= 2 && !tokens.Exists(token => token.IsWord || token.Digits is { Length: > 4 });
+        if (role is not null && (isList || isBareRole))
         {
             if (tokens.Exists(token => token.IsWord) ? _role != role : _open is not null)
                 CloseRun();
@@ -181,8 +184,9 @@ public sealed class CapabilityText
 
     private bool TakeStream(ByteStream stream)
     {
-        var bytes = stream.Bytes;
-        var message = WireMessage.Find(bytes);
+        var (bytes, message) = (stream.WithoutOffset, WireMessage.Find(stream.WithoutOffset));
+        if (message is null)
+            (bytes, message) = (stream.Bytes, WireMessage.Find(stream.Bytes));
         if (message is { IsCut: false, Data.Length: > 0 } or { Extended.IsRequest: true })
         {
             FlushPending();
@@ -294,7 +298,7 @@ public sealed class CapabilityText
     {
         if (chunked.Next > 1)
             _warnings.Add(Say($"{chunked.Next} chunks from line {chunked.Line} on were joined to one message of {chunked.Data.Count} bytes."));
-        var run = new ListRun(role, WordOrigin.Bytes, chunked.Line) { Announced = chunked.Size / 4, IsExtended = true };
+        var run = new ListRun(role, WordOrigin.Bytes, chunked.Line) { Announced = chunked.Size / 4 };
         Give(run, ObjectsOf([.. chunked.Data], out var rest));
         if (rest > 0)
             run.Damage(Say($"{rest} bytes"), "The message breaks off inside it.");
@@ -332,8 +336,9 @@ public sealed class CapabilityText
             {
                 if ((isFree || isKnown) && !_isOtherMessage)
                 {
-                    var starts = !found && (StartsAgain(token) || _afterBlank);
-                    Object(token, index, starts);
+                    Object(token, index, isFirst: !found);
+                    if (isKnown || token.IsMarked)
+                        _open!.IsVouched = true;
                     found = true;
                 }
                 else
@@ -376,10 +381,10 @@ public sealed class CapabilityText
 
         return found;
 
-        void Object(DumpToken token, int? at, bool starts)
+        void Object(DumpToken token, int? at, bool isFirst)
         {
             var word = uint.Parse(token.Digits!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
-            if (_open is { } open && (open.WouldRestart(at) || (starts && open.Count > 0 && CapabilityWord.IsFiveVolts(word) && (_afterBlank || open.ObjectsInLastLine > 1))))
+            if (_open is { } open && (open.WouldRestart(at) || (isFirst && open.Count > 0 && CapabilityWord.IsFiveVolts(word) && (_afterBlank || open.ObjectsInLastLine > 1))))
                 CloseRun();
             if (_open is { Count: >= LongestRun })
                 CloseRun();
@@ -400,14 +405,12 @@ public sealed class CapabilityText
 
     private void CloseRun()
     {
-        if (_open is { } open && open.Count > 0)
+        if (_open is { Count: > 0, IsCredible: true } open)
             _runs.Add(open);
         if (_afterBlank && _open is not null)
             _role = null;
         _open = null;
     }
-
-    private static bool StartsAgain(DumpToken token) => CapabilityWord.IsFiveVolts(uint.Parse(token.Digits!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture));
 
     // A number of nearly eight digits where a word should stand; where nothing says so, only right beside other words.
     private bool IsDamagedWord(DumpToken token, bool hasWord, bool isKnown, bool isAlone)
@@ -417,10 +420,10 @@ public sealed class CapabilityText
             return false;
         if (token.Text.StartsWith("0x", StringComparison.OrdinalIgnoreCase))
             return isKnown || (token.Digits is null or { Length: > 4 } or { Length: < 3 } && (hasWord || beside));
-        return token.Digits is { Length: >= 5 and <= 11 } digits && (digits[0] == '0' || digits.Any(char.IsAsciiLetter)) && digits.Any(char.IsAsciiDigit) && ((hasWord && !isKnown) || (isAlone && beside));
+        return token.Digits is { Length: >= 5 and <= 11 } digits && (digits[0] == '0' || digits.Any(char.IsAsciiLetter)) && digits.Any(char.IsAsciiDigit) && (hasWord || (isAlone && beside));
     }
 
-    private static bool IsAlone(string line, DumpToken token) => line.AsSpan().Trim().Trim(",;|{}[]\"'").Trim().SequenceEqual(token.Text);
+    private static bool IsAlone(string line, DumpToken token) => line.Length <= 80 && line.AsSpan().Trim().Trim(",;|{}[]\"'").Trim().SequenceEqual(token.Text);
 
     private static string Why(DumpToken token) => WordText.Read(token.Text, out _) ?? "It is no word.";
 
@@ -489,8 +492,6 @@ public sealed class CapabilityText
         }
     }
 
-    private int _agreeing;
-
     private void Compare(ClaimedSupply claim, Capability? decoded)
     {
         if (decoded is null or Capability.Unreadable)
@@ -507,6 +508,8 @@ public sealed class CapabilityText
     {
         var runs = DropRepeated(DropIncomplete(_runs));
         var lists = runs.ConvertAll(run => run.ToList(_warnings));
+        if (lists.Count == 0 && !_claims.Exists(claims => claims.IsCredible))
+            lists = [.. Unlabelled()];
         if (lists.Count == 0)
             lists = [.. _claims.Where(claims => claims.IsCredible).Take(MostLists).Select(claims => claims.ToList())];
         lists = Distinct(lists);
@@ -535,7 +538,36 @@ public sealed class CapabilityText
         return new CapabilityReading.Read(asked, sources.Count > 0 ? sinks : [], asWritten, Shortened(_warnings), Shortened(_notes));
     }
 
-    private string Refusal() => _otherNumbers.Count > 0
+    // Where nothing else is there, numbers side by side of which the first is 5 V are a list, whatever they are called.
+    private List<CapabilityList> Unlabelled()
+    {
+        var runs = new List<ListRun>();
+        var last = 0;
+        foreach (var (text, line) in _otherNumbers)
+        {
+            var word = uint.Parse(WordText.HexDigits(text, out _)!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
+            var goesOn = runs.Count > 0 && line - last <= 1 && runs[^1].Count < LongestRun && !CapabilityWord.IsFiveVolts(word);
+            if (!goesOn && CapabilityWord.IsFiveVolts(word) && runs.Count < MostLists)
+                runs.Add(new ListRun(PortRole.Source, WordOrigin.Word, line));
+            else if (!goesOn)
+                continue;
+            runs[^1].Add(word, null);
+            last = line;
+        }
+
+        runs = DropRepeated(runs.FindAll(run => run.Count > 1));
+        if (runs.Count > 0)
+        {
+            _otherNumbers.Clear();
+            _warnings.Add(Say($"Nothing in line {runs[0].Line} says that its numbers are objects; they were taken for a list because the first is 5 V. Please check."));
+        }
+
+        return runs.ConvertAll(run => run.ToList(_warnings));
+    }
+
+    private string Refusal() => _warnings.Count > 0 ? Reasons() + " " + _warnings[0] : Reasons();
+
+    private string Reasons() => _otherNumbers.Count > 0
         ? Say($"No capability list was found. {_otherNumbers.Count} numbers of eight hexadecimal digits are there (such as {_otherNumbers[0].Text} in line {_otherNumbers[0].Line}), but nothing says that they are objects; write the words alone, one on each line, or put “source capabilities:” before them.")
         : _otherLines > 0
             ? Say($"No capability list was found: the bytes in line {_firstOtherLine} are no source or sink capability message. Write the words of the list (such as 0x0801912C), or the bytes of the whole message.")
@@ -591,15 +623,14 @@ public sealed class CapabilityText
     }
 
     // Words printed as their bytes came over the wire: only then does a list begin with 5 V.
-    private static CapabilityList? AskOf(CapabilityList list) => list.LooksSwapped ? list : null;
-
     private CapabilityList? AskAboutOrder(List<CapabilityList> lists)
     {
         CapabilityList? asWritten = null;
         for (var i = 0; i < lists.Count; i++)
         {
-            if (AskOf(lists[i]) is not { } written)
+            if (!lists[i].LooksSwapped)
                 continue;
+            var written = lists[i];
             asWritten ??= written;
             lists[i] = written.Swapped();
             _warnings.Add(Say($"The first object {CapabilityWord.Text(written.Items[0].Word!.Value)} is not 5 V as written, but is with its bytes in the opposite order. The swapped reading is offered here; please confirm it."));

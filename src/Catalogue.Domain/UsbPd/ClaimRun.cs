@@ -30,7 +30,7 @@ internal sealed class ClaimRun(PortRole role, int line)
     {
         // A list that counts from zero is one lower throughout.
         var shift = Items[0].Index == 0 ? 1 : 0;
-        return new CapabilityList(Items.Select((item, i) => new PlacedCapability(item.Index + shift ?? i + 1, FirstOnly(item.Capability!, i), null, WordOrigin.Text)), role);
+        return new CapabilityList(Items.Select((item, i) => new PlacedCapability(item.Index + shift ?? i + 1, FirstOnly(item.Capability!, i), null, WordOrigin.Text)), role, role == PortRole.Sink ? "sink" : null);
     }
 
     private static Capability FirstOnly(Capability capability, int i) => i > 0 && capability is Capability.Fixed x ? x with { Flags = SourceFlags.None } : capability;

@@ -19,8 +19,12 @@ internal sealed class ListRun(PortRole role, WordOrigin origin, int line)
     /// <summary>How many a header announces; null where none does.</summary>
     public int? Announced { get; init; }
 
-    /// <summary>It came as an extended message.</summary>
-    public bool IsExtended { get; init; }
+    /// <summary>Something says that the numbers are objects: a label, or a mark that they are hexadecimal.</summary>
+    public bool IsVouched { get; set; }
+
+    /// <summary>False for plain decimal numbers that nothing vouches for.</summary>
+    public bool IsCredible => IsVouched || origin == WordOrigin.Bytes || Announced is not null || _entries.Exists(entry => entry.Word is { } word
+        && (word.ToString("X8", CultureInfo.InvariantCulture).Any(char.IsAsciiLetter) || CapabilityWord.IsFiveVolts(word) || CapabilityWord.IsFiveVolts(CapabilityWord.Swapped(word))));
 
     /// <summary>How many objects, damaged ones included.</summary>
     public int Count => _entries.Count;
