@@ -58,6 +58,7 @@ public sealed class CapabilityText
     private int _firstOtherLine;
     private int _lastObjectLine = -2;
     private int _agreeing;
+    private int _repeated;
 
     private CapabilityText()
     {
@@ -318,7 +319,16 @@ public sealed class CapabilityText
         CloseRun();
         foreach (var word in words)
             run.Add(word, null);
-        _runs.Add(run);
+        Keep(run);
+    }
+
+    // A source says its list again and again; a log of hours holds it once.
+    private void Keep(ListRun run)
+    {
+        if (_runs is [.., var last] && last.Identity == run.Identity && run.MissingWords is null)
+            _repeated++;
+        else
+            _runs.Add(run);
     }
 
     // ---- words ----
@@ -406,7 +416,7 @@ public sealed class CapabilityText
     private void CloseRun()
     {
         if (_open is { Count: > 0, IsCredible: true } open)
-            _runs.Add(open);
+            Keep(open);
         if (_afterBlank && _open is not null)
             _role = null;
         _open = null;
@@ -599,7 +609,7 @@ public sealed class CapabilityText
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var kept = new List<ListRun>();
-        var repeated = 0;
+        var repeated = _repeated;
         foreach (var run in runs)
         {
             if (run.Halve())

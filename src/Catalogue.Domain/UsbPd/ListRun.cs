@@ -117,14 +117,15 @@ internal sealed class ListRun(PortRole role, WordOrigin origin, int line)
         if (_entries[0].Index is not (0 or 1) || _entries[^1].Index is not <= CapabilityList.LongestExtended + 2)
             return inOrder;
         var shift = 1 - _entries[0].Index!.Value;
+        var asNumbered = new int[_entries.Count];
         for (var i = 0; i < _entries.Count; i++)
         {
             if (_entries[i].Index is not { } index || (i > 0 && index <= _entries[i - 1].Index))
                 return inOrder;
-            inOrder[i] = index + shift;
+            asNumbered[i] = index + shift;
         }
 
-        return inOrder;
+        return asNumbered;
     }
 
     private sealed record Entry(uint? Word, string AsRead, string Reason, int? Index);
