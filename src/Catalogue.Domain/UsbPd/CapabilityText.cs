@@ -38,7 +38,7 @@ public sealed class CapabilityText
 
     private static readonly FrozenSet<string> OtherMessages = FrozenSet.ToFrozenSet(["request", "rdo", "vdm", "vdo", "bist", "status", "alert", "identity", "vendor"]);
 
-    private static readonly FrozenSet<string> MeterWords = FrozenSet.ToFrozenSet(["vbus", "ibus", "pbus", "vconn", "measured", "meas", "load", "ripple"]);
+    private static readonly FrozenSet<string> MeterWords = FrozenSet.ToFrozenSet(["vbus", "ibus", "pbus", "vconn", "measured", "meas", "load", "ripple", "input"]);
 
     private readonly List<ListRun> _runs = [];
     private readonly List<ClaimRun> _claims = [];
@@ -136,8 +136,8 @@ public sealed class CapabilityText
             }
         }
 
-        // "role: sink" and "[SNK]" head a list as well.
-        var isBareRole = role is not null && tokens.Count <= 2 && !tokens.Exists(token => token.IsWord || token.Digits is { Length: > 4 });
+        // "role: sink", "[SNK]" and "Sink: 0x0001912C" head a list as well.
+        var isBareRole = role is not null && (tokens.Count <= 2 && !tokens.Exists(token => token.IsWord || token.Digits is { Length: > 4 }) || (tokens.Count > 1 && tokens[1].IsWord && tokens[0].Digits is null));
         if (role is not null && (isList || isBareRole))
         {
             if (tokens.Exists(token => token.IsWord) ? _role != role : _open is not null)
@@ -336,7 +336,7 @@ public sealed class CapabilityText
     private bool TakeWords(string line, List<DumpToken> tokens)
     {
         var found = false;
-        var hasWord = tokens.Exists(token => token.IsWord);
+        var words = tokens.Count(token => token.IsWord);
         var (isFree, isKnown) = (true, false);
         int? index = null;
         for (var i = 0; i < tokens.Count; i++)
@@ -344,7 +344,7 @@ public sealed class CapabilityText
             var token = tokens[i];
             if (token.IsWord && (token.IsMarked || isKnown || !LooksLikeDate(token.Text)))
             {
-                if ((isFree || isKnown) && !_isOtherMessage)
+                if ((isFree || isKnown) && !_isOtherMessage && !(i == 0 && words > 1 && IsAddress(line, token)))
                 {
                     Object(token, index, isFirst: !found);
                     if (isKnown || token.IsMarked)
@@ -363,13 +363,13 @@ public sealed class CapabilityText
             // "71A1 0A01912C ...": a header before its objects.
             if (i == 0 && token.Digits is { Length: 4 } && i + 1 < tokens.Count && tokens[1].IsWord
                 && new MessageHeader(ushort.Parse(token.Digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)) is { Capabilities: not null, IsExtended: false } header
-                && header.ObjectCount == tokens.Count(other => other.IsWord))
+                && header.ObjectCount == words)
             {
                 TakeHeader(token);
                 continue;
             }
 
-            if ((isFree || isKnown) && !_isOtherMessage && IsDamagedWord(token, hasWord, isKnown, IsAlone(line, token)))
+            if ((isFree || isKnown) && !_isOtherMessage && IsDamagedWord(token, words, found, isKnown, IsAlone(line, token)))
             {
                 Run().Damage(token.Text, Why(token), index);
                 (found, _lastObjectLine, index) = (true, _lineNumber, null);
@@ -379,6 +379,13 @@ public sealed class CapabilityText
             if (token.SmallNumber is { } number)
             {
                 index = number;
+                continue;
+            }
+
+            // The number of a header speaks for what follows it: "hdr=0x21A1 0x0801912C ...".
+            if (token.Digits is { Length: 4 } && _announced is not null && i > 0 && tokens[i - 1].Parts().LastOrDefault() is "hdr" or "header" or "head")
+            {
+                (isKnown, index) = (true, null);
                 continue;
             }
 
@@ -423,17 +430,26 @@ public sealed class CapabilityText
     }
 
     // A number of nearly eight digits where a word should stand; where nothing says so, only right beside other words.
-    private bool IsDamagedWord(DumpToken token, bool hasWord, bool isKnown, bool isAlone)
+    private bool IsDamagedWord(DumpToken token, int words, bool isBehindWord, bool isKnown, bool isAlone)
     {
         var beside = _open is not null && _lineNumber - _lastObjectLine <= 1;
         if (token.Text.Length is < 5 or > 24 || token.IsWord)
             return false;
         if (token.Text.StartsWith("0x", StringComparison.OrdinalIgnoreCase))
-            return isKnown || (token.Digits is null or { Length: > 4 } or { Length: < 3 } && (hasWord || beside));
-        return token.Digits is { Length: >= 5 and <= 11 } digits && (digits[0] == '0' || digits.Any(char.IsAsciiLetter)) && digits.Any(char.IsAsciiDigit) && (hasWord || (isAlone && beside));
+            return isKnown || (token.Digits is null or { Length: > 4 } or { Length: < 3 } && (words > 0 || beside));
+        // Before a single word, a number of decimal digits is a time.
+        return token.Digits is { Length: >= 5 and <= 11 } digits && (digits[0] == '0' || digits.Any(char.IsAsciiLetter)) && digits.Any(char.IsAsciiDigit)
+            && (isBehindWord || words > 1 || (words > 0 && digits.Any(char.IsAsciiLetter)) || (isAlone && beside));
     }
 
     private static bool IsAlone(string line, DumpToken token) => line.Length <= 80 && line.AsSpan().Trim().Trim(",;|{}[]\"'").Trim().SequenceEqual(token.Text);
+
+    // A dump of memory begins its lines with where they stand.
+    private static bool IsAddress(string line, DumpToken token)
+    {
+        var word = uint.Parse(token.Digits!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
+        return line.AsSpan(token.End).StartsWith(":") || (CapabilityWord.Decode(word, 1) is Capability.Fixed { VoltageMv: 0 });
+    }
 
     private static string Why(DumpToken token) => WordText.Read(token.Text, out _) ?? "It is no word.";
 
@@ -535,7 +551,9 @@ public sealed class CapabilityText
         if (sources.Count == 0)
             _warnings.Add("The list is labelled as a sink's: it says what a device wants, not what a charger offers.");
         else if (sinks.Count > 0)
-            _warnings.Add(Say($"{sinks.Sum(list => list.Items.Count)} sink objects are kept apart; they are no part of the source's list."));
+            _warnings.Add(sinks.Sum(list => list.Items.Count) is > 1 and var count
+                ? Say($"{count} sink objects are kept apart; they are no part of the source's list.")
+                : "One sink object is kept apart; it is no part of the source's list.");
         var asked = sources.Count > 0 ? sources : sinks;
         if (asked.Count > 1)
             _warnings.Add(Say($"{asked.Count} different lists were found; they are given one after the other."));

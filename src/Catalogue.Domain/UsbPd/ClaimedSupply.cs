@@ -3,6 +3,9 @@ namespace Catalogue.Domain.UsbPd;
 /// <summary>A supply as a text states it: what somebody printed or another program decoded.</summary>
 internal sealed record ClaimedSupply
 {
+    // No word can say more; what is above is the mains side of a label.
+    private const int HighestMv = 51_150;
+
     /// <summary>The number written before it; null where there is none.</summary>
     public int? Index { get; set; }
 
@@ -39,7 +42,7 @@ internal sealed record ClaimedSupply
     /// <summary>What it claims; null where that cannot be said without guessing.</summary>
     public Capability? Capability => this switch
     {
-        { MinMv: not { } or < 0 } or { MaxMv: not { } } => null,
+        { MinMv: not { } or < 0 } or { MaxMv: not { } or > HighestMv } => null,
         { Named: SupplyKind.Battery, Mw: { } mw } => new Capability.Battery(MinMv.Value, MaxMv.Value, mw),
         { Named: SupplyKind.EprAvs, Mw: { } mw } => new Capability.EprAvs(MinMv.Value, MaxMv.Value, mw / 1000),
         { Named: SupplyKind.Variable, Ma: { } ma } => new Capability.Variable(MinMv.Value, MaxMv.Value, ma),
