@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using System.Collections.Frozen;
 using System.Globalization;
 
@@ -17,9 +16,6 @@ public sealed class CapabilityText
 {
     /// <summary>Longer texts are refused, in characters.</summary>
     public const int LongestText = 1 << 20;
-
-    // More objects in one run than this are no list but a dump of something else.
-    private const int LongestRun = 64;
 
     // More lists than this are a log to be cut first; nobody reads hundreds of answers.
     private const int MostLists = 2000;
@@ -45,24 +41,18 @@ public sealed class CapabilityText
     private readonly List<string> _warnings = [];
     private readonly List<string> _notes = [];
     private readonly List<(string Text, int Line)> _otherNumbers = [];
-    private readonly Dictionary<PortRole, ChunkedList> _chunks = [];
+    private readonly MessageLines _messages;
     private ListRun? _open;
     private PortRole? _role;
     private (int Count, PortRole Role)? _announced;
     private bool _isOtherMessage;
     private bool _afterBlank;
-    private byte[]? _pending;
-    private int _pendingLine;
     private int _lineNumber;
-    private int _otherLines;
-    private int _firstOtherLine;
     private int _lastObjectLine = -2;
     private int _agreeing;
     private int _repeated;
 
-    private CapabilityText()
-    {
-    }
+    private CapabilityText() => _messages = new MessageLines(GiveMessage, _warnings, _notes);
 
     /// <summary>Reads a text.</summary>
     /// <param name="text">Any text, with any line ends; null is empty.</param>
@@ -84,10 +74,8 @@ public sealed class CapabilityText
                 TakeLine(line.ToString());
         }
 
-        FlushPending();
+        _messages.Finish();
         CloseRun();
-        foreach (var (role, chunked) in _chunks)
-            GiveChunks(role, chunked);
         return Finish();
     }
 
@@ -96,7 +84,7 @@ public sealed class CapabilityText
         var tokens = DumpToken.Of(line);
         if (tokens.Count == 0)
         {
-            FlushPending();
+            _messages.Flush();
             _afterBlank |= string.IsNullOrWhiteSpace(line);
             if (string.IsNullOrWhiteSpace(line))
                 _isOtherMessage = false;
@@ -104,7 +92,7 @@ public sealed class CapabilityText
         }
 
         TakeHeading(tokens);
-        var found = TakeBytes(line, tokens);
+        var found = _messages.Take(line, tokens, _lineNumber);
         if (!found)
             found = TakeWords(line, tokens);
         TakeClaims(line, tokens, found);
@@ -166,159 +154,9 @@ public sealed class CapabilityText
             _role = named;
     }
 
-    // ---- bytes ----
-
-    private bool TakeBytes(string line, List<DumpToken> tokens)
-    {
-        var streams = ByteStream.Of(line, tokens);
-        if (streams.Count == 0)
-        {
-            FlushPending();
-            return false;
-        }
-
-        var taken = false;
-        foreach (var stream in streams)
-            taken |= TakeStream(stream);
-        return taken;
-    }
-
-    private bool TakeStream(ByteStream stream)
-    {
-        var (bytes, message) = (stream.WithoutOffset, WireMessage.Find(stream.WithoutOffset));
-        if (message is null)
-            (bytes, message) = (stream.Bytes, WireMessage.Find(stream.Bytes));
-        if (message is { IsCut: false, Data.Length: > 0 } or { Extended.IsRequest: true })
-        {
-            FlushPending();
-            TakeMessage(message, _lineNumber);
-            return true;
-        }
-
-        if (_pending is { } before && before.Length < 512)
-        {
-            byte[] joined = [.. before, .. stream.WithoutOffset.AsSpan(0, Math.Min(stream.WithoutOffset.Length, 512))];
-            if (WireMessage.Find(joined) is { } longer)
-            {
-                _pending = longer.IsCut ? joined : null;
-                if (!longer.IsCut)
-                    TakeMessage(longer, _pendingLine);
-                return true;
-            }
-        }
-
-        FlushPending();
-        if (message is not null)
-        {
-            (_pending, _pendingLine) = (bytes[..Math.Min(bytes.Length, 512)], _lineNumber);
-            return true;
-        }
-
-        if (stream.Objects is { } objects)
-        {
-            Give(new ListRun(PortRole.Source, WordOrigin.Bytes, _lineNumber), [.. objects.Words.Take(LongestRun)]);
-            _notes.Add(Say($"The bytes in line {_lineNumber} have no header; they were read as objects, {(objects.IsLittleEndian ? "least" : "most")} significant byte first."));
-            return true;
-        }
-
-        if (stream.IsSurelyBytes && _otherLines++ == 0)
-            _firstOtherLine = _lineNumber;
-        return stream.IsOnePiece;
-    }
-
-    private void FlushPending()
-    {
-        if (_pending is { } bytes && WireMessage.Find(bytes) is { } message)
-            TakeMessage(message, _pendingLine);
-        _pending = null;
-    }
-
-    private void TakeMessage(WireMessage message, int line)
+    private void GiveMessage(ListRun run)
     {
         CloseRun();
-        if (message.Offset > 0)
-            _warnings.Add(Say($"The first {message.Offset} {(message.Offset == 1 ? "byte" : "bytes")} in line {line} are the capture's own prefix and were skipped."));
-        if (message.Crc == WireCrc.Right)
-            _warnings.Add(Say($"The 4 bytes after the last object in line {line} are the CRC-32 of the message and match it; they are no object."));
-        else if (message.Crc == WireCrc.Wrong)
-            _warnings.Add(Say($"The 4 bytes after the last object in line {line} were read as its CRC-32, but do not match it: a byte of the message may be wrong."));
-        else if (message.Trailing > 0)
-            _warnings.Add(Say($"{message.Trailing} {(message.Trailing == 1 ? "byte" : "bytes")} after the last object in line {line} were not read."));
-        var role = message.Header.Capabilities!.Value;
-        if (message.Extended is { IsRequest: true })
-        {
-            _warnings.Add(Say($"Line {line} asks for a chunk and carries none; it was left out."));
-            return;
-        }
-
-        _notes.Add(Say($"Line {line} was read as the bytes of a message, least significant byte first, with header 0x{message.Header.Value:X4} (revision {message.Header.Revision})."));
-        if (message.Extended is { IsChunked: true } extended)
-        {
-            TakeChunk(role, extended, message, line);
-            return;
-        }
-
-        var run = new ListRun(role, WordOrigin.Bytes, line) { Announced = message.Length / 4 };
-        Give(run, ObjectsOf(message.Data, out var rest));
-        if (rest > 0)
-            run.Damage(Say($"{rest} bytes"), "The message breaks off inside it.");
-    }
-
-    private void TakeChunk(PortRole role, ExtendedHeader extended, WireMessage message, int line)
-    {
-        if (_chunks.TryGetValue(role, out var chunked) && (extended.Chunk != chunked.Next || extended.Size != chunked.Size))
-        {
-            // The same chunk sent again changes nothing; chunk 0 begins another message.
-            if (extended.Chunk != 0 && extended.Chunk == chunked.Next - 1 && extended.Size == chunked.Size)
-                return;
-            _chunks.Remove(role);
-            GiveChunks(role, chunked);
-            chunked = null;
-        }
-
-        if (chunked is null)
-        {
-            if (extended.Chunk != 0)
-            {
-                _warnings.Add(Say($"Line {line} is chunk {extended.Chunk} of a message whose beginning is missing; it was left out."));
-                return;
-            }
-
-            _chunks[role] = chunked = new ChunkedList(extended.Size, line);
-        }
-
-        chunked.Add(message.Data);
-        if (chunked.IsComplete || message.IsCut)
-        {
-            _chunks.Remove(role);
-            GiveChunks(role, chunked);
-        }
-    }
-
-    private void GiveChunks(PortRole role, ChunkedList chunked)
-    {
-        if (chunked.Next > 1)
-            _warnings.Add(Say($"{chunked.Next} chunks from line {chunked.Line} on were joined to one message of {chunked.Data.Count} bytes."));
-        var run = new ListRun(role, WordOrigin.Bytes, chunked.Line) { Announced = chunked.Size / 4 };
-        Give(run, ObjectsOf([.. chunked.Data], out var rest));
-        if (rest > 0)
-            run.Damage(Say($"{rest} bytes"), "The message breaks off inside it.");
-    }
-
-    private static uint[] ObjectsOf(byte[] data, out int rest)
-    {
-        var words = new uint[data.Length / 4];
-        for (var i = 0; i < words.Length; i++)
-            words[i] = BinaryPrimitives.ReadUInt32LittleEndian(data.AsSpan(i * 4));
-        rest = data.Length % 4;
-        return words;
-    }
-
-    private void Give(ListRun run, uint[] words)
-    {
-        CloseRun();
-        foreach (var word in words)
-            run.Add(word, null);
         Keep(run);
     }
 
@@ -403,7 +241,7 @@ public sealed class CapabilityText
             var word = uint.Parse(token.Digits!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
             if (_open is { } open && (open.WouldRestart(at) || (isFirst && open.Count > 0 && CapabilityWord.IsFiveVolts(word) && (_afterBlank || open.ObjectsInLastLine > 1))))
                 CloseRun();
-            if (_open is { Count: >= LongestRun })
+            if (_open is { Count: >= ListRun.Longest })
                 CloseRun();
             Run().Add(word, at);
             _open!.Saw(_lineNumber);
@@ -574,7 +412,7 @@ public sealed class CapabilityText
         foreach (var (text, line) in _otherNumbers)
         {
             var word = uint.Parse(WordText.HexDigits(text, out _)!, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
-            var goesOn = runs.Count > 0 && line - last <= 1 && runs[^1].Count < LongestRun && !CapabilityWord.IsFiveVolts(word);
+            var goesOn = runs.Count > 0 && line - last <= 1 && runs[^1].Count < ListRun.Longest && !CapabilityWord.IsFiveVolts(word);
             if (!goesOn && CapabilityWord.IsFiveVolts(word) && runs.Count < MostLists)
                 runs.Add(new ListRun(PortRole.Source, WordOrigin.Word, line));
             else if (!goesOn)
@@ -597,8 +435,8 @@ public sealed class CapabilityText
 
     private string Reasons() => _otherNumbers.Count > 0
         ? Say($"No capability list was found. {_otherNumbers.Count} numbers of eight hexadecimal digits are there (such as {_otherNumbers[0].Text} in line {_otherNumbers[0].Line}), but nothing says that they are objects; write the words alone, one on each line, or put “source capabilities:” before them.")
-        : _otherLines > 0
-            ? Say($"No capability list was found: the bytes in line {_firstOtherLine} are no source or sink capability message. Write the words of the list (such as 0x0801912C), or the bytes of the whole message.")
+        : _messages.OtherLines > 0
+            ? Say($"No capability list was found: the bytes in line {_messages.FirstOtherLine} are no source or sink capability message. Write the words of the list (such as 0x0801912C), or the bytes of the whole message.")
             : "No capability list was found. Write its words (eight hexadecimal digits each, such as 0x0801912C), the bytes of its message, or text that states volts and amperes.";
 
     private List<ListRun> DropIncomplete(List<ListRun> runs)
@@ -671,8 +509,8 @@ public sealed class CapabilityText
     {
         if (_otherNumbers.Count > 0)
             _warnings.Add(Say($"{_otherNumbers.Count} other hexadecimal {(_otherNumbers.Count == 1 ? "number is no object and was" : "numbers are no objects and were")} not read, such as {_otherNumbers[0].Text} in line {_otherNumbers[0].Line}."));
-        if (_otherLines > 0)
-            _warnings.Add(Say($"{_otherLines} {(_otherLines == 1 ? "line of bytes is" : "lines of bytes are")} no capability message and {(_otherLines == 1 ? "was" : "were")} not read: line {_firstOtherLine}{(_otherLines > 1 ? " and later" : "")}."));
+        if (_messages.OtherLines > 0)
+            _warnings.Add(Say($"{_messages.OtherLines} {(_messages.OtherLines == 1 ? "line of bytes is" : "lines of bytes are")} no capability message and {(_messages.OtherLines == 1 ? "was" : "were")} not read: line {_messages.FirstOtherLine}{(_messages.OtherLines > 1 ? " and later" : "")}."));
     }
 
     private static List<string> Shortened(List<string> sentences)
@@ -681,5 +519,5 @@ public sealed class CapabilityText
         return distinct.Count <= MostWarnings ? distinct : [.. distinct.Take(MostWarnings), Say($"And {distinct.Count - MostWarnings} more of this kind.")];
     }
 
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    internal static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

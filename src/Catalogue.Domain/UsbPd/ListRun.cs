@@ -8,6 +8,9 @@ namespace Catalogue.Domain.UsbPd;
 /// <param name="line">The line of the first.</param>
 internal sealed class ListRun(PortRole role, WordOrigin origin, int line)
 {
+    /// <summary>More objects in one run than this are no list but a dump of something else.</summary>
+    public const int Longest = 64;
+
     private readonly List<Entry> _entries = [];
 
     /// <summary>Whose they are.</summary>
