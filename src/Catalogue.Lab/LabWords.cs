@@ -1,3 +1,4 @@
+using System.Globalization;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
@@ -84,6 +85,23 @@ public static class LabWords
         SampleSource.Lent => "lent",
         _ => "sponsored",
     };
+
+    /// <summary>An age in whole units, never younger than it is by more than one of them: <c>just now</c>, <c>3 min ago</c>, <c>2 h ago</c>, <c>5 days ago</c>.</summary>
+    public static string Ago(TimeSpan age) => age switch
+    {
+        { TotalMinutes: < 1 } => "just now",
+        { TotalHours: < 1 } => FormattableString.Invariant($"{(int)age.TotalMinutes}\u00A0min ago"),
+        { TotalDays: < 1 } => FormattableString.Invariant($"{(int)age.TotalHours}\u00A0h ago"),
+        { TotalDays: < 2 } => "1\u00A0day ago",
+        _ => FormattableString.Invariant($"{(int)age.TotalDays}\u00A0days ago"),
+    };
+
+    /// <summary>A moment by the clock of a zone, without the day where that is today: <c>13:58</c>, <c>21 Oct 2025, 13:58</c>.</summary>
+    public static string Moment(DateTimeOffset moment, DateTimeOffset now, TimeZoneInfo zone)
+    {
+        var local = TimeZoneInfo.ConvertTime(moment, zone);
+        return local.ToString(local.Date == TimeZoneInfo.ConvertTime(now, zone).Date ? "HH:mm" : "d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+    }
 
     /// <summary>True where nothing was read that says which part it is, or a character of the marking was not made out, and no family is known.</summary>
     public static bool IsUnread(BoardComponent component) =>

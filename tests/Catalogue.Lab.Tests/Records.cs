@@ -78,6 +78,8 @@ internal static class Records
             Ratings = [],
             Rails = [Pack],
             RailQuantities = [],
+            DischargeReadings = [],
+            IsolationPaths = [],
             Photos = photos ?? [],
             Callouts = callouts ?? [],
             Ports = [],

@@ -60,6 +60,13 @@ public static class IsolationWords
         };
     }
 
+    /// <summary>The narrowest groove that the path follows, such as <c>1.5 mm</c>; null where it follows none.</summary>
+    public static string? Groove(this MeasuredPath path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.NarrowestGrooveMm is { } groove ? Millimetres(groove) : null;
+    }
+
     /// <summary>The value that a note is compared with, such as <c>compare with 5 mm</c>, or that there is none.</summary>
     public static string CompareWith(this IsolationNote note)
     {

@@ -1,6 +1,7 @@
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Findings;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
@@ -14,7 +15,7 @@ using MudBlazor;
 
 namespace Catalogue.Lab.Facts;
 
-/// <summary>What a teardown says of product and sample, and its claims, ports, rails, bench tests and findings.</summary>
+/// <summary>What a teardown says of product and sample, and its claims, ports, rails, discharge readings, isolation notes, bench tests and findings.</summary>
 public sealed partial class FactsPage : IAsyncDisposable
 {
     private readonly SemaphoreSlim _door = new(1, 1);
@@ -199,6 +200,15 @@ public sealed partial class FactsPage : IAsyncDisposable
         },
         new DialogOptions { MaxWidth = MaxWidth.Medium, FullWidth = true });
 
+    private async Task EditReadingAsync(DischargeReading? reading) => await Dialogs.ShowAsync<DischargeReadingDialog>(
+        "Discharge reading",
+        new DialogParameters<DischargeReadingDialog> { { dialog => dialog.Record, Record }, { dialog => dialog.Reading, reading }, { dialog => dialog.Saved, SavedAsync } });
+
+    private async Task EditPathAsync(MeasuredPath? path) => await Dialogs.ShowAsync<MeasuredPathDialog>(
+        "Isolation note",
+        new DialogParameters<MeasuredPathDialog> { { dialog => dialog.Record, Record }, { dialog => dialog.Path, path }, { dialog => dialog.Saved, SavedAsync } },
+        new DialogOptions { MaxWidth = MaxWidth.Medium, FullWidth = true });
+
     private async Task EditTestAsync(BenchTest? test) => await Dialogs.ShowAsync<BenchTestDialog>(
         "Bench test",
         new DialogParameters<BenchTestDialog> { { dialog => dialog.Teardown, Record.Id }, { dialog => dialog.Test, test }, { dialog => dialog.Ports, Record.Ports }, { dialog => dialog.Saved, SavedAsync } });
@@ -212,6 +222,22 @@ public sealed partial class FactsPage : IAsyncDisposable
         var facts = Record.Facts.ByRail().First(facts => facts.Rail.Id == rail.Id);
         var known = Enum.GetValues<RailQuantityKind>().Where(kind => facts.Of(kind) is not null).Select(kind => $"{kind.Word()} {QuantityText.Of(facts.Of(kind)!.Interval, kind.Unit())}").ToList();
         return $"{rail.Kind.Word()}{(known.Count > 0 ? ": " + string.Join(", ", known) : "; nothing known of it yet")}";
+    }
+
+    private string ReadingDetails(DischargeReading reading) => string.Join(
+        ", ",
+        new[]
+        {
+            QuantityText.Of(reading.Volts, Unit.Volt),
+            LabWords.Moment(reading.TakenAt, Clock.GetUtcNow(), Clock.LocalTimeZone),
+            Record.Rails.FirstOrDefault(rail => rail.Id == reading.RailId)?.Name,
+            reading.Instrument,
+        }.OfType<string>());
+
+    private static string PathDetails(MeasuredPath path)
+    {
+        var note = path.ToNote();
+        return $"{(path.PathKind is { } kind ? kind.Word() + " " : "")}{path.Distance()}, {note.CompareWith()}: {note.Outcome.Word()}";
     }
 
     private static string TestDetails(BenchTest test) =>

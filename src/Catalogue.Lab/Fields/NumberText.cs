@@ -56,6 +56,23 @@ public static class NumberText
         };
     }
 
+    /// <summary>A length for a field, in full and in millimetre; empty when there is none.</summary>
+    public static string PrintMillimetres(double? value) => value is null ? "" : $"{Print(value)} mm";
+
+    /// <summary>Reads a length into millimetre; a bare number is in millimetre. An empty field is no value and no problem.</summary>
+    public static (double? Value, string? Problem) ReadMillimetres(string? text)
+    {
+        var (value, unit, problem) = ReadWithUnit(text);
+        return (value, unit) switch
+        {
+            (null, _) => (null, problem),
+            (_, Unit.Ratio) => (value, null),
+            // The reader gives metre; rounding takes the noise of the two conversions away.
+            (_, Unit.Metre) => (Math.Round(value.Value * 1000, 9), null),
+            _ => (null, $"“{text}” is in {unit!.Value.Code()}; this field is in mm."),
+        };
+    }
+
     /// <summary>Reads a whole number. An empty field is no value and no problem.</summary>
     public static (int? Value, string? Problem) ReadWhole(string? text)
     {
@@ -74,5 +91,22 @@ public static class NumberText
         return DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? (day, null)
             : (null, $"“{text.Trim()}” is no day; write it as 2026-03-09.");
+    }
+
+    /// <summary>The moment for a field, by the clock of a zone and to the minute; empty when there is none.</summary>
+    public static string Print(DateTimeOffset? moment, TimeZoneInfo zone) =>
+        moment is { } known ? TimeZoneInfo.ConvertTime(known, zone).ToString("yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture) : "";
+
+    /// <summary>Reads a moment by the clock of a zone. An empty field is no value and no problem.</summary>
+    public static (DateTimeOffset? Value, string? Problem) ReadMoment(string? text, TimeZoneInfo zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        if (string.IsNullOrWhiteSpace(text))
+            return (null, null);
+        if (!DateTime.TryParseExact(text.Trim(), ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) || zone.IsInvalidTime(time))
+            return (null, $"“{text.Trim()}” is no moment; write day and time as 2026-03-09T14:05.");
+        // Of an hour that the clock shows twice the earlier one is taken: nothing looks younger than it may be.
+        var offset = zone.IsAmbiguousTime(time) ? zone.GetAmbiguousTimeOffsets(time).Max() : zone.GetUtcOffset(time);
+        return (new DateTimeOffset(time, offset), null);
     }
 }

@@ -90,6 +90,7 @@ public sealed partial class TeardownBody
                 ("ports", "Ports", Record.Ports.Count > 0),
                 ("margins", "Margins", _view.Figures.Count + _view.Added.Count > 0),
                 ("rails", "Rails", Record.Rails.Count > 0),
+                ("isolation", "Isolation notes", Record.IsolationPaths.Count > 0),
                 ("tests", "Bench tests", Record.Tests.Count > 0),
                 ("steps", "Taking it apart", Record.Steps.Count > 0),
                 ("pictures", "More pictures", _others.Count > 0),

@@ -4,6 +4,7 @@ using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
@@ -111,6 +112,8 @@ public sealed class TeardownView
     public FigureView? Current(FigureView figure) => _current.GetValueOrDefault((figure.Subject, figure.Rule));
 
     public Rail? RailOf(BoardComponent component) => component.RailId is { } id ? _rails.GetValueOrDefault(id) : null;
+
+    public Board? BoardOf(MeasuredPath path) => path is { BoardId: { } id } ? Record.Boards.FirstOrDefault(board => board.Id == id) : null;
 
     /// <summary>What is recorded of a rail, or derived where nothing is; null when neither.</summary>
     public Given? Quantity(Rail rail, RailQuantityKind kind) =>
@@ -259,6 +262,8 @@ public sealed class TeardownView
     public static string PortAnchor(Port port) => $"port-{port?.Id}";
 
     public static string RailAnchor(Rail rail) => $"rail-{rail?.Id}";
+
+    public static string IsolationAnchor(MeasuredPath path) => $"isolation-{path?.Id}";
 
     public static string TestAnchor(BenchTest test) => $"test-{test?.Id}";
 }

@@ -2,6 +2,7 @@ using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Components;
 using Catalogue.Data.Findings;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
 using Catalogue.Data.Publishing;
@@ -31,6 +32,7 @@ internal sealed class DemoBuilder(IServiceProvider services, DemoTeardown data)
 
     private readonly Dictionary<string, PortId> _ports = [];
     private readonly Dictionary<string, RailId> _rails = [];
+    private readonly Dictionary<string, BoardId> _boards = [];
     private readonly Dictionary<string, ComponentId> _parts = [];
     private readonly Dictionary<string, PhotoId> _photos = [];
     private readonly Dictionary<string, BenchTestId> _tests = [];
@@ -64,6 +66,18 @@ internal sealed class DemoBuilder(IServiceProvider services, DemoTeardown data)
             await AddPictureAsync(picture, null, [], cancellationToken);
         foreach (var board in data.Boards)
             await AddBoardAsync(board, cancellationToken);
+        foreach (var path in data.IsolationPaths)
+        {
+            path.Form.BoardId = _boards[path.Board].Value;
+            Done("isolation path", path.Form.From!, await services.GetRequiredService<MeasuredPathChanges>().AddAsync(_teardown, path.Form, Reviewer, cancellationToken));
+        }
+
+        foreach (var reading in data.DischargeReadings)
+        {
+            reading.Form.RailId = _rails[reading.Rail].Value;
+            Done("discharge reading", reading.Form.Place!, await services.GetRequiredService<DischargeReadingChanges>().AddAsync(_teardown, reading.Form, Reviewer, cancellationToken));
+        }
+
         await AddFindingsAsync(data.Findings, cancellationToken);
         foreach (var step in data.Steps)
         {
@@ -133,6 +147,7 @@ internal sealed class DemoBuilder(IServiceProvider services, DemoTeardown data)
     private async Task AddBoardAsync(DemoBoard board, CancellationToken cancellationToken)
     {
         var id = Done("board", board.Form.Name!, await services.GetRequiredService<BoardChanges>().AddAsync(_teardown, board.Form, Reviewer, cancellationToken));
+        _boards.Add(board.Form.Name!, id);
         foreach (var part in board.Parts)
             await AddPartAsync(id, part, cancellationToken);
         foreach (var picture in board.Pictures)

@@ -1,5 +1,6 @@
 using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Components;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
 using Catalogue.Data.Rails;
@@ -34,6 +35,10 @@ internal sealed record DemoTeardown
 
     public required IReadOnlyList<DemoBoard> Boards { get; init; }
 
+    public IReadOnlyList<DemoPath> IsolationPaths { get; init; } = [];
+
+    public IReadOnlyList<DemoReading> DischargeReadings { get; init; } = [];
+
     /// <summary>Pictures of the product as a whole; its ports are marked on them where the drawing knows their places.</summary>
     public required IReadOnlyList<DemoPicture> Pictures { get; init; }
 
@@ -50,6 +55,12 @@ internal sealed record DemoClaim(ClaimPlace Place, string Subject, string AsPrin
 
 /// <summary>A bench test under a key by which findings rest on it.</summary>
 internal sealed record DemoTest(string Key, BenchTestForm Form, string? Port = null);
+
+/// <summary>A measured path, and the board it was measured on.</summary>
+internal sealed record DemoPath(MeasuredPathForm Form, string Board);
+
+/// <summary>A discharge reading, and the rail it is of.</summary>
+internal sealed record DemoReading(DischargeReadingForm Form, string Rail);
 
 /// <summary>A board with its parts and pictures.</summary>
 internal sealed record DemoBoard(BoardForm Form, IReadOnlyList<DemoPicture> Pictures, IReadOnlyList<DemoPart> Parts);

@@ -1,9 +1,11 @@
 using Catalogue.Data.BenchLogs;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
 using Catalogue.Data.Rails;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
@@ -250,6 +252,36 @@ internal static class QuelvaneLath65
                     new("RT1", "temperature sensor", FunctionClass.Thermistor, "104") { Value = "100 kΩ", Ratings = [Coded(RatingKind.Resistance, "100 kΩ")] },
                     new("J1", "USB-C socket", FunctionClass.Connector, null) { Rail = "Output" },
                 ]),
+        ],
+        IsolationPaths =
+        [
+            new(
+                new MeasuredPathForm
+                {
+                    From = "primary pads of U2",
+                    To = "secondary pads of U2",
+                    PathKind = PathKind.Creepage,
+                    LowMm = 7.0,
+                    NominalMm = 7.2,
+                    HighMm = 7.4,
+                    Method = "caliper, print side, parts in place",
+                    NarrowestGrooveMm = 1.5,
+                    WorkingVoltageV = 240,
+                    Insulation = InsulationKind.Reinforced,
+                    OvervoltageCategory = 2,
+                    PollutionDegree = 2,
+                    MaterialGroup = MaterialGroup.ThreeA,
+                    AltitudeM = 2000,
+                    IsCoated = false,
+                    Remark = "The slot under U2 is followed, not bridged. The way inside U2 cannot be seen.",
+                },
+                "Main board"),
+        ],
+        DischargeReadings =
+        [
+            new(
+                new DischargeReadingForm { Place = "C2, at its pins", LowV = 1.2, NominalV = 1.3, HighV = 1.4, TakenAt = new DateTimeOffset(2025, 10, 14, 9, 42, 0, TimeSpan.Zero), Instrument = "Pardel 4½-digit meter" },
+                "Bulk bus"),
         ],
         Pictures =
         [

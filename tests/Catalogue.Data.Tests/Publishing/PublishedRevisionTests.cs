@@ -1,8 +1,10 @@
 using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Findings;
+using Catalogue.Data.Isolation;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Products;
+using Catalogue.Data.Rails;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Teardowns;
@@ -75,6 +77,8 @@ public sealed class PublishedRevisionTests : DatabaseTests
         Assert.Equal(published.Callouts.Select(row => (row.Id, row.Number, row.X)), draft.Callouts.Select(row => (row.Id, row.Number, row.X)));
         Assert.Equal(published.Ratings.Select(row => (row.Id, row.Nominal)), draft.Ratings.Select(row => (row.Id, row.Nominal)));
         Assert.Equal(published.RailQuantities.Select(row => (row.Id, row.Nominal)), draft.RailQuantities.Select(row => (row.Id, row.Nominal)));
+        Assert.Equal(published.IsolationPaths.Select(row => (row.Id, row.From, row.BoardId)), draft.IsolationPaths.Select(row => (row.Id, row.From, row.BoardId)));
+        Assert.Equal(published.DischargeReadings.Select(row => (row.Id, row.NominalV, row.TakenAt, row.RailId)), draft.DischargeReadings.Select(row => (row.Id, row.NominalV, row.TakenAt, row.RailId)));
         Assert.Equal(published.Photos.Select(row => row.Id), draft.Photos.Select(row => row.Id));
         Assert.Equal(published.Figures.Select(row => (row.Rule, row.Nominal)), draft.Figures.Select(row => (row.Rule, row.Nominal)));
         var still = (await query.PublishedAsync(teardown.Slug))!;
@@ -158,6 +162,8 @@ public sealed class PublishedRevisionTests : DatabaseTests
         Bench.Done(await Database.Get<BenchTestChanges>().AddAsync(teardown.Id, new() { Subject = "energy", Value = 396, Unit = Unit.WattHour }, Bench.Reviewer));
         Bench.Done(await Database.Get<StepChanges>().AddAsync(teardown.Id, new() { Heading = "Lid off" }, Bench.Reviewer));
         Bench.Done(await Database.Get<FindingChanges>().AddAsync(teardown.Id, new() { Heading = "Loaded past the guideline", Markdown = "As marked.", ComponentIds = [fuse.Value] }, Bench.Reviewer));
+        Bench.Done(await Database.Get<MeasuredPathChanges>().AddAsync(teardown.Id, new() { From = "primary pads of U2", To = "secondary pads of U2", BoardId = board.Value }, Bench.Reviewer));
+        Bench.Done(await Database.Get<DischargeReadingChanges>().AddAsync(teardown.Id, new() { Place = "C2", RailId = rail.Value, NominalV = 0.4, TakenAt = new DateTimeOffset(2031, 5, 6, 7, 0, 0, TimeSpan.Zero) }, Bench.Reviewer));
         var picture = new PhotoChanges.TakenIn(new string('a', 64), "jpeg", 1000, 2000, 1500, "board a.jpg");
         var photo = Bench.Done(await Database.Get<PhotoChanges>().AddAsync(teardown.Id, picture, new() { BoardId = board.Value }, Bench.Reviewer));
         Bench.Done(await Database.Get<CalloutChanges>().AddAsync(photo, new() { X = 0.2, Y = 0.3, ComponentId = fuse.Value }, Bench.Reviewer));

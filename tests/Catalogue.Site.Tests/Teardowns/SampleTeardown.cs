@@ -7,6 +7,7 @@ using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Findings;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
@@ -86,6 +87,10 @@ internal sealed class SampleTeardown
 
     public IReadOnlyList<CurrentFigure> Current { get; set; } = [];
 
+    public IReadOnlyList<DischargeReading> Readings { get; set; } = [];
+
+    public IReadOnlyList<MeasuredPath> Paths { get; set; } = [];
+
     public RevisionState State { get; set; } = RevisionState.Published;
 
     /// <summary>The record; a superseded one is followed by revision 4.</summary>
@@ -119,6 +124,8 @@ internal sealed class SampleTeardown
         Ratings = Facts.Ratings,
         Rails = Facts.Rails,
         RailQuantities = Facts.RailQuantities,
+        DischargeReadings = Readings,
+        IsolationPaths = Paths,
         Photos = [Front, Top],
         Callouts =
         [

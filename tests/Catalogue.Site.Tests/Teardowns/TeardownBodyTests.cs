@@ -239,6 +239,8 @@ public sealed class TeardownBodyTests : BunitContext
             Ratings = [],
             Rails = [],
             RailQuantities = [],
+            DischargeReadings = [],
+            IsolationPaths = [],
             Photos = [],
             Callouts = [],
             Ports = [],
