@@ -86,7 +86,7 @@ public static class LabWords
         _ => "sponsored",
     };
 
-    /// <summary>An age in whole units, never younger than it is by more than one of them: <c>just now</c>, <c>3 min ago</c>, <c>2 h ago</c>, <c>5 days ago</c>.</summary>
+    /// <summary>An age in whole units, rounded down: <c>just now</c>, <c>3 min ago</c>, <c>2 h ago</c>, <c>5 days ago</c>.</summary>
     public static string Ago(TimeSpan age) => age switch
     {
         { TotalMinutes: < 1 } => "just now",

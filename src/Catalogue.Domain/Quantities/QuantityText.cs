@@ -39,9 +39,14 @@ public static class QuantityText
 
     /// <summary>The two ends and the middle with one unit, such as <c>20 / 25.6 / 29.2 V</c>.</summary>
     public static string Of(Interval interval, Unit unit, int digits = 4) =>
-        interval.Low == interval.High
-            ? Of(interval.Nominal, unit, digits)
-            : $"{Number(interval.Low, digits)} / {Number(interval.Nominal, digits)} / {Number(interval.High, digits)}{(unit.Sign() is { Length: > 0 } sign ? NoBreakSpace + sign : "")}";
+        interval.Low == interval.High ? Of(interval.Nominal, unit, digits) : InBaseUnit(interval, unit, digits);
+
+    /// <summary>The same without a prefix, such as <c>0.4 V</c>: where a thousandth that is overlooked can hurt.</summary>
+    public static string InBaseUnit(Interval interval, Unit unit, int digits = 4)
+    {
+        var values = interval.Low == interval.High ? Number(interval.Nominal, digits) : $"{Number(interval.Low, digits)} / {Number(interval.Nominal, digits)} / {Number(interval.High, digits)}";
+        return values + (unit.Sign() is { Length: > 0 } sign ? NoBreakSpace + sign : "");
+    }
 
     /// <summary>
     /// In full: <see cref="QuantityParser"/> reads this print back to the very same double. Ratios are printed in per cent; a third decimal gets a

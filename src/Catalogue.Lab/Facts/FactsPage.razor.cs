@@ -228,7 +228,7 @@ public sealed partial class FactsPage : IAsyncDisposable
         ", ",
         new[]
         {
-            QuantityText.Of(reading.Volts, Unit.Volt),
+            QuantityText.InBaseUnit(reading.Volts, Unit.Volt),
             LabWords.Moment(reading.TakenAt, Clock.GetUtcNow(), Clock.LocalTimeZone),
             Record.Rails.FirstOrDefault(rail => rail.Id == reading.RailId)?.Name,
             reading.Instrument,

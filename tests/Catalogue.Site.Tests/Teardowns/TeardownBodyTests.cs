@@ -2,7 +2,9 @@ using AngleSharp.Dom;
 using Bunit;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Publishing;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Site.Markdown;
 using Catalogue.Site.Teardowns;
@@ -13,6 +15,7 @@ namespace Catalogue.Site.Tests.Teardowns;
 public sealed class TeardownBodyTests : BunitContext
 {
     private readonly SampleTeardown _sample = new();
+    private readonly RailId _bus = RailId.New();
 
     public TeardownBodyTests() => Services.AddSingleton<SafeMarkdown>();
 
@@ -206,6 +209,80 @@ public sealed class TeardownBodyTests : BunitContext
     }
 
     [Fact]
+    public void Body_DischargeReading_StandsWithTheCautionOfItsRailWhichStays()
+    {
+        AddBus();
+        _sample.Readings = [Read(0.4, 0), Read(312, 1, "C2")];
+        var frame = Body().Find(".cautions");
+        var caution = frame.QuerySelectorAll("li").Single(item => Words(item).StartsWith("Charged capacitors", StringComparison.Ordinal));
+        Assert.Contains("Treat it as live until measured", Words(caution), StringComparison.Ordinal);
+        Assert.Matches("Read 312.V ?, charged, on 21 Oct 2025, 13:59 UTC, C2, with Pardel meter. ?Read 0.4.V on 21 Oct 2025, 13:58 UTC, C1, with Pardel meter.$", Words(caution));
+        Assert.Contains(DischargeReading.Scope, frame.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["2025-10-21T13:59:00Z", "2025-10-21T13:58:00Z"], frame.QuerySelectorAll("time").Select(time => time.GetAttribute("datetime")));
+        Assert.Equal(Cautions.Deferral, Words(frame.Children[^1]));
+    }
+
+    [Fact]
+    public void Body_DischargeReading_SaysNoAgeSinceThePageIsKept()
+    {
+        AddBus();
+        _sample.Readings = [Read(0.4, 0)];
+        Assert.DoesNotContain(" ago", Body().Find(".cautions").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Body_DischargeReadingsOfOnePlace_ShowTheLast()
+    {
+        AddBus();
+        _sample.Readings = [Read(312, 0), Read(0.4, 5)];
+        Assert.DoesNotContain("312", Body().Find(".cautions").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Body_DischargeReadingOfARailWithoutACautionOfItsOwn_IsNamedByItsRailBelowAll()
+    {
+        var reading = Read(0.4, 0);
+        reading.RailId = _sample.Rail.Id;
+        _sample.Readings = [reading];
+        var frame = Body().Find(".cautions");
+        Assert.DoesNotContain(frame.QuerySelectorAll("li"), item => item.TextContent.Contains("13:58", StringComparison.Ordinal));
+        Assert.StartsWith("Pack rail: read", frame.QuerySelector(".readings .discharge")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Body_IsolationNote_IsAnOrientationWithItsAssumptionsAndNoVerdict()
+    {
+        _sample.Paths = [Path(7.0), Path(5.5), Path(null)];
+        var page = Body();
+        Assert.Contains(page.FindAll(".contents a"), link => link.GetAttribute("href") == "#isolation");
+        var section = page.Find("#isolation");
+        var rows = section.QuerySelectorAll("tbody tr").Select(Words).ToList();
+        Assert.Matches("^primary pads of U2 to secondary pads of U2 board A, main power board 7 / 7.2 / 7.4.mm creepage, caliper clearly above, compare with 5.mm", rows[0]);
+        Assert.Contains("working voltage 240", rows[0], StringComparison.Ordinal);
+        Assert.Contains("near or below: ask, compare with 5", rows[1], StringComparison.Ordinal);
+        Assert.Contains("not measured", rows[2], StringComparison.Ordinal);
+        Assert.Contains("not assessable, nothing to compare with", rows[2], StringComparison.Ordinal);
+        Assert.Contains("No distance was measured.", rows[2], StringComparison.Ordinal);
+        Assert.Contains(IsolationNote.Deferral, section.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotMatch("(?i)compl(y|ies)|pass(es|ed)|safe|fail", section.TextContent);
+        Assert.Empty(section.QuerySelectorAll(".verdict"));
+    }
+
+    [Fact]
+    public void Body_HostileWordsOfAPathOrAReading_AreText()
+    {
+        const string Hostile = "\"><img src=x onerror=alert(1)>";
+        AddBus();
+        _sample.Readings = [Read(0.4, 0, Hostile)];
+        _sample.Paths = [Path(7.0)];
+        (_sample.Paths[0].From, _sample.Paths[0].Remark) = (Hostile, Hostile);
+        var page = Body();
+        Assert.Empty(page.FindAll("img[src='x'], [onerror]"));
+        Assert.Contains(Hostile, page.Find("#isolation").TextContent, StringComparison.Ordinal);
+        Assert.Contains(Hostile, page.Find(".cautions").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Body_Citation_NamesTheRevisionsOwnAddress() =>
         Assert.Equal(
             "I. Sorrel, “Ferrowick Tor 600”, teardown T-041, revision 3, Tallow Lane Bench, 18 Nov 2025. https://bench.example/teardowns/ferrowick-tor-600/revisions/3",
@@ -257,6 +334,48 @@ public sealed class TeardownBodyTests : BunitContext
         Assert.Equal("No figure applies to what is recorded", Words(page.Find(".glance .note")));
         Assert.Contains(Cautions.Deferral, page.Find(".cautions").TextContent, StringComparison.Ordinal);
     }
+
+    private void AddBus()
+    {
+        var revision = _sample.Rail.RevisionId;
+        _sample.Facts = new RevisionFacts(
+            _sample.Facts.Components,
+            _sample.Facts.Ratings,
+            [.. _sample.Facts.Rails, new Rail { RevisionId = revision, Id = _bus, Name = "HV bus", Kind = RailKind.DcBus }],
+            [.. _sample.Facts.RailQuantities, new RailQuantity { RevisionId = revision, Id = RailQuantityId.New(), RailId = _bus, Kind = RailQuantityKind.MaxVoltage, Low = 372, Nominal = 372, High = 372 }]);
+    }
+
+    private DischargeReading Read(double volts, int minutes, string place = "C1") => new()
+    {
+        RevisionId = _sample.Rail.RevisionId,
+        Id = DischargeReadingId.New(),
+        RailId = _bus,
+        Place = place,
+        LowV = volts,
+        NominalV = volts,
+        HighV = volts,
+        TakenAt = new DateTimeOffset(2025, 10, 21, 15, 58, 0, TimeSpan.FromHours(2)).AddMinutes(minutes),
+        Instrument = "Pardel meter",
+    };
+
+    private MeasuredPath Path(double? lowMm) => new()
+    {
+        RevisionId = _sample.Rail.RevisionId,
+        Id = MeasuredPathId.New(),
+        BoardId = _sample.Board.Id,
+        From = "primary pads of U2",
+        To = "secondary pads of U2",
+        PathKind = PathKind.Creepage,
+        LowMm = lowMm,
+        NominalMm = lowMm is null ? null : 7.2,
+        HighMm = lowMm is null ? null : 7.4,
+        Method = "caliper",
+        WorkingVoltageV = 240,
+        Insulation = InsulationKind.Reinforced,
+        PollutionDegree = 2,
+        MaterialGroup = MaterialGroup.ThreeA,
+        IsCoated = false,
+    };
 
     private IRenderedComponent<TeardownBody> Body() => Render<TeardownBody>(parameters => parameters
         .Add(body => body.Record, _sample.Build())
