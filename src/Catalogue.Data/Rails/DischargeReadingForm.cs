@@ -30,7 +30,7 @@ public sealed class DischargeReadingForm
     [Description("The highest case in volt; the reading itself when not given.")]
     public double? HighV { get; set; }
 
-    /// <summary>When it was taken.</summary>
+    /// <summary>When it was taken: date, time and offset from UTC, such as 2026-03-09T14:05:00Z; from then on the reading ages.</summary>
     [Description("When it was taken: date, time and offset from UTC, such as 2026-03-09T14:05:00Z. From then on the reading ages; it is never in the future.")]
     [JsonConverter(typeof(MomentJsonConverter))]
     public DateTimeOffset? TakenAt { get; set; }
