@@ -10,6 +10,7 @@ public static class Contradictions
         EfficiencyAboveOne.Find,
         ClaimedAgainstMeasured.Find,
         RailAgainstCells.Find,
+        PortsAgainstClaims.Find,
         QuantityAgainstArrangement.Find,
         CalloutsAgainstQuantity.Find,
         RatingAgainstFamily.Find,

@@ -30,7 +30,17 @@ public static class DerivedRails
     {
         if (rail.Kind is RailKind.Pack)
             return OfPack(rail, facts, ratings);
-        return [];
+        return rail.PortId is { } id && facts.Ports.FirstOrDefault(port => port.Id == id) is { } found && PortOffer.Of(found) is { } offer ? OfPort(offer) : [];
+    }
+
+    private static IEnumerable<(RailQuantityKind Kind, Given Given)> OfPort(PortOffer offer)
+    {
+        yield return (RailQuantityKind.MinVoltage, Known(offer.MinVolts));
+        yield return (RailQuantityKind.MaxVoltage, Known(offer.MaxVolts));
+        yield return (RailQuantityKind.MaxCurrent, Known(offer.MaxAmperes));
+        yield return (RailQuantityKind.MaxPower, Known(offer.MaxWatts));
+
+        Given Known(double value) => new(Interval.Exactly(value), offer.IsDecoded ? Evidence.Decoded : Evidence.ReadOnPart, offer.How);
     }
 
     // The cells on the rail, else the only cells there are.
