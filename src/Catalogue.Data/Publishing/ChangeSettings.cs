@@ -1,5 +1,8 @@
 using Catalogue.Data.Accounts;
+using Catalogue.Data.Figures;
+using Catalogue.Data.Queue;
 using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Figures;
 using Microsoft.EntityFrameworkCore;
 
 namespace Catalogue.Data.Publishing;
@@ -28,6 +31,10 @@ public sealed class ChangeSettings(IDbContextFactory<CatalogueContext> contexts,
         if (address is not null && !(Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri.PathAndQuery == "/" && uri.Fragment.Length == 0))
             return new ChangeOutcome<uint>.Refused("public_base_address", "The address is scheme and host only, such as https://bench.example.");
 
+        foreach (var (code, value) in form.ChangedLines)
+            if (LineTable.Refuse(code, value) is { } reason)
+                return new ChangeOutcome<uint>.Refused(code, reason);
+
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         var settings = await context.LabSettings.SingleAsync(cancellationToken);
         if (expectedVersion is { } expected)
@@ -37,10 +44,18 @@ public sealed class ChangeSettings(IDbContextFactory<CatalogueContext> contexts,
         settings.ContentLicence = licence;
         settings.Contact = contact;
         settings.RequiresApproval = form.RequiresApproval;
+        var before = FigureRules.Stamp(settings.LineTable);
+        settings.DeratingPreset = form.DeratingPreset;
+        settings.ChangedLines = new Dictionary<string, double>(form.ChangedLines);
+        var after = FigureRules.Stamp(settings.LineTable);
         context.AuditEntries.Add(new AuditEntry { At = clock.GetUtcNow(), Who = who.Name, Action = "change settings" });
         try
         {
+            await using var transaction = await context.Database.BeginTransactionAsync(cancellationToken);
             await context.SaveChangesAsync(cancellationToken);
+            if (after != before)
+                await JobQueue.EnqueueAsync(context, RecomputeEverything.JobKind, after, clock.GetUtcNow(), cancellationToken);
+            await transaction.CommitAsync(cancellationToken);
         }
         catch (DbUpdateConcurrencyException)
         {

@@ -1,3 +1,5 @@
+using Catalogue.Domain.Derating;
+
 namespace Catalogue.Data.Publishing;
 
 /// <summary>What is filled in for the lab's settings.</summary>
@@ -17,4 +19,10 @@ public sealed class SettingsForm
 
     /// <summary>True when a second person must approve before anything is published.</summary>
     public bool RequiresApproval { get; set; }
+
+    /// <summary>The derating practice that guidelines default to.</summary>
+    public DeratingPreset DeratingPreset { get; set; }
+
+    /// <summary>Lines of the lab's own, by code; a line that is not there keeps its default.</summary>
+    public IReadOnlyDictionary<string, double> ChangedLines { get; set; } = new Dictionary<string, double>();
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Derating;
 using Catalogue.Domain.Quantities;
@@ -15,6 +16,8 @@ public sealed class LineTable
     private const string AmpleVoltageCode = "ample_voltage";
     private const string AmpleCurrentCode = "ample_current";
     private const string HouseRule = "house rule";
+    private const string NoGuideline = "the derating practice has no guideline for it";
+    private const int MostRemembered = 1000;
 
     private static readonly (string Code, string Name, FunctionClass Class, StressKind Stress, DeratingParameter Parameter)[] Guidelines =
     [
@@ -33,6 +36,8 @@ public sealed class LineTable
         ("connector_current", "current of connectors", FunctionClass.Connector, StressKind.Current, DeratingParameter.Current),
     ];
 
+    // The table is asked once for each part; most parts ask the same.
+    private readonly ConcurrentDictionary<(string Code, Interval? Temperature, double? RatedCurrent), (Guideline? Guideline, string WhyNot)> _found = new();
     private readonly DeratingPreset _preset;
     private readonly IReadOnlyDictionary<string, double> _changed;
 
@@ -84,19 +89,30 @@ public sealed class LineTable
         {
             if (row.Class != functionClass || row.Stress != stress)
                 continue;
-            var published = Published(row.Class, row.Parameter, temperature?.Interval, ratedCurrent?.Interval.Nominal);
-            if (Own(row.Code) is { } own)
-                return (new Guideline(row.Code, own, $"this lab's line of {QuantityText.Number(own)}", $"set by this lab; {SourceOf(row.Class, row.Parameter)}"), "");
-            return published switch
-            {
-                // Where it falls with temperature the hottest case decides.
-                DeratingLine.Applied applied => (new Guideline(row.Code, applied.Value.Low, Words(applied), Source(applied.Guideline)), ""),
-                DeratingLine.NotApplied not => (null, $"{not.Guideline.Source.Name()}: {not.Reason}"),
-                _ => (null, "the derating practice has no guideline for it"),
-            };
+            var key = (row.Code, temperature?.Interval, ratedCurrent?.Interval.Nominal);
+            if (_found.TryGetValue(key, out var known))
+                return known;
+            known = Look(row.Code, row.Class, row.Parameter, temperature, ratedCurrent);
+            if (_found.Count < MostRemembered)
+                _found.TryAdd(key, known);
+            return known;
         }
 
-        return (null, functionClass is { } known && known.Is(FunctionClass.Fuse) ? "the style of the fuse is not recorded" : "the derating practice has no guideline for it");
+        return (null, functionClass is { } style && style.Is(FunctionClass.Fuse) ? "the style of the fuse is not recorded" : NoGuideline);
+    }
+
+    private (Guideline? Guideline, string WhyNot) Look(string code, FunctionClass functionClass, DeratingParameter parameter, Given? temperature, Given? ratedCurrent)
+    {
+        var published = Published(functionClass, parameter, temperature?.Interval, ratedCurrent?.Interval.Nominal);
+        if (Own(code) is { } own)
+            return (new Guideline(code, own, $"this lab's line of {QuantityText.Number(own)}", $"set by this lab; {SourceOf(functionClass, parameter)}"), "");
+        return published switch
+        {
+            // Where it falls with temperature the hottest case decides.
+            DeratingLine.Applied applied => (new Guideline(code, applied.Value.Low, Words(applied), Source(applied.Guideline)), ""),
+            DeratingLine.NotApplied not => (null, $"{not.Guideline.Source.Name()}: {not.Reason}"),
+            _ => (null, NoGuideline),
+        };
     }
 
     /// <summary>The highest junction temperature of the practice for a part with a given rated one, in °C; null where it has none.</summary>
