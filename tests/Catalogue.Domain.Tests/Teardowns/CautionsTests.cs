@@ -71,6 +71,18 @@ public sealed class CautionsTests
     }
 
     [Fact]
+    public void For_ChargedRail_IsNamedSoThatItsReadingsStandBesideIt_MainsIsNot()
+    {
+        var bus = Bench.Rail(max: 400);
+        var charged = Bench.Part(FunctionClass.AluminiumCapacitor, bus, [Bench.Rating(RatingKind.Capacitance, 100e-6)]);
+        var mains = Bench.Part(FunctionClass.Switch, Bench.Rail(max: 264, mains: true), []);
+
+        var cautions = For(new RevisionFacts([.. charged.Components, .. mains.Components], [.. charged.Ratings], [.. charged.Rails, .. mains.Rails], [.. charged.RailQuantities, .. mains.RailQuantities]));
+
+        Assert.Equal([bus.Rail.Id, null], cautions.Select(caution => caution.RailId));
+    }
+
+    [Fact]
     public void For_NothingRecorded_HasNone() => Assert.Empty(For(new RevisionFacts([], [], [], [])));
 
     private static IReadOnlyList<Caution> For(RevisionFacts facts) => Cautions.For(
