@@ -32,7 +32,7 @@ public sealed class CapabilityText
     private static readonly FrozenSet<string> NeutralWords = FrozenSet.ToFrozenSet(
         ["is", "was", "value", "val", "hex", "uint", "uint32", "t", "u", "u32", "unsigned", "int", "const", "static", "list", "array", "new", "the", "of", "no", "nr", "n", "v", "mv", "a", "ma", "w", "mw", "max", "min", "x", "be", "and"]);
 
-    private static readonly FrozenSet<string> OtherMessages = FrozenSet.ToFrozenSet(["request", "rdo", "vdm", "vdo", "bist", "status", "alert", "identity", "vendor"]);
+    private static readonly FrozenSet<string> OtherMessages = FrozenSet.ToFrozenSet(["request", "rdo", "vdm", "vdo", "bist"]);
 
     private static readonly FrozenSet<string> MeterWords = FrozenSet.ToFrozenSet(["vbus", "ibus", "pbus", "vconn", "measured", "meas", "load", "ripple", "input"]);
 
@@ -274,7 +274,12 @@ public sealed class CapabilityText
         if (token.Text.Length is < 5 or > 24 || token.IsWord)
             return false;
         if (token.Text.StartsWith("0x", StringComparison.OrdinalIgnoreCase))
-            return isKnown || (token.Digits is null or { Length: > 4 } or { Length: < 3 } && (words > 0 || beside));
+        {
+            // Alone between words, four digits are a header or what is left of a word.
+            var isHeader = token.Digits is { Length: 4 } four && new MessageHeader(ushort.Parse(four, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)).Capabilities is not null;
+            return isKnown || ((words > 0 || beside) && token.Digits is null or { Length: not (3 or 4) }) || (isAlone && beside && !isHeader);
+        }
+
         // Before a single word, a number of decimal digits is a time.
         return token.Digits is { Length: >= 5 and <= 11 } digits && (digits[0] == '0' || digits.Any(char.IsAsciiLetter)) && digits.Any(char.IsAsciiDigit)
             && (isBehindWord || words > 1 || (words > 0 && digits.Any(char.IsAsciiLetter)) || (isAlone && beside));

@@ -110,11 +110,11 @@ internal sealed class MessageLines(Action<ListRun> give, List<string> warnings, 
         var role = message.Header.Capabilities!.Value;
         if (message.Extended is { IsRequest: true })
         {
-            warnings.Add(CapabilityText.Say($"Line {line} asks for a chunk and carries none; it was left out."));
+            warnings.Add(CapabilityText.Say($"Line {line} is the request for a chunk and carries no objects; it was ignored."));
             return;
         }
 
-        notes.Add(CapabilityText.Say($"Line {line} was read as the bytes of a message, least significant byte first, with header 0x{message.Header.Value:X4} (revision {message.Header.Revision})."));
+        notes.Add(CapabilityText.Say($"The bytes in line {line} were read as little-endian, with header 0x{message.Header.Value:X4} (revision {message.Header.Revision})."));
         if (message.Extended is { IsChunked: true } extended)
         {
             TakeChunk(role, extended, message, line);

@@ -31,7 +31,7 @@ public sealed class CapabilityTextTests
         {
             "10-epr-chunked-bytes.txt",
             "5V 3A uncon+drd+epr peak1; 9V 3A peak1; 15V 3A peak1; 20V 5A peak1; padding; padding; padding; 28V 5A peak1; 36V 5A peak1",
-            ["2 chunks", "36 bytes", "asks for a chunk"]
+            ["2 chunks", "36 bytes", "request for a chunk"]
         },
         {
             "11-unusual-types.txt",
@@ -78,6 +78,9 @@ public sealed class CapabilityTextTests
         { "raw a1212c9101082cd10200\n obj0=0x0801912C\n obj1=0x0002D12C\n", "5V 3A uncon; 9V 3A" },
         { "0801 912C 0002 D12C", "5V 3A uncon; 9V 3A" },
         { "INPUT: 100-240V~50/60Hz 1.8A\nUSB-C OUTPUT: 5V=3A, 20V=3.25A (65W MAX)\nPPS: 3.3-11V=5A", "5V 3A; 20V 3.25A; pps 3.3-11V 5A" },
+        { "0x0801912C\n0x0002D12C\n0x0006", "5V 3A uncon; 9V 3A; unreadable" },
+        { "GOT source_cap hdr=0x51A1\n obj0=0x0801912C\n obj1=0x0002D12C\n obj2=0x0004[boot:sample", "5V 3A uncon; 9V 3A; unreadable" },
+        { "attach status\n0x0801912C\n0x0002D12C\n", "5V 3A uncon; 9V 3A" },
         { "1) 5 V @ 3 A\n2) 9 V @ 2 A\n", "5V 3A; 9V 2A" },
         { "3000mA @ 5000mV\n2000mA @ 9000mV\n", "5V 3A; 9V 2A" },
         { "PDO1: 5V/3A\nPDO2: 3.3V-11V/3A\n", "5V 3A; pps 3.3-11V 3A" },
