@@ -4,7 +4,6 @@ using System.Text.Json.Serialization;
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Text;
 using Catalogue.Web.Accounts;
-using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using JsonOptions = Microsoft.AspNetCore.Http.Json.JsonOptions;
@@ -132,14 +131,9 @@ internal static class DecodeLogEndpoint
         if (Options(mapping, stepBack, json.Value.SerializerOptions, out var options) is { } refused)
             return refused;
         var limit = http.User.HasClaim(claim => claim.Type == TokenAuthentication.ScopeClaim) ? TokenLimit : OpenLimit;
+        // The limit is kept here and not by the server, which would cut the connection under a caller that is still sending: the answer would be lost.
         if (http.Request.ContentLength > limit + Wrapping)
-        {
-            http.Response.Headers.Connection = "close";
             return TooLarge(limit);
-        }
-
-        if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
-            size.MaxRequestBodySize = limit + Wrapping;
         try
         {
             var upload = await UploadedFile.OpenAsync(http.Request, cancel);
