@@ -1,4 +1,5 @@
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -25,7 +26,7 @@ internal static class ClaimedAgainstMeasured
                     "claimed_against_measured",
                     severity,
                     $"{claim.Subject}: measured is {QuantityText.Number(100 * test.Value!.Value / claim.Value.Value, 3)} % of what is claimed.",
-                    new StatedFact("claimed", claim.AsPrinted, null, claim.Id.Value),
+                    new StatedFact("claimed", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value),
                     new StatedFact("measured", QuantityText.Of(test.Value.Value, test.Unit!.Value), test.Conditions, test.Id.Value));
             }
         }

@@ -1,5 +1,6 @@
 using Catalogue.Domain.Packs;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -18,7 +19,7 @@ internal static class PackAgainstClaims
                     "pack_energy_against_claim",
                     weight,
                     $"The claimed energy is {QuantityText.Number(100 * energy.Ratio.Nominal, 3)} % of what the cells hold.",
-                    new StatedFact("claimed energy", claim.AsPrinted, null, claim.Id.Value),
+                    new StatedFact("claimed energy", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value),
                     new StatedFact("pack energy, computed", QuantityText.Of(pack.Nominal.Value, Unit.WattHour), null, pack.Subject));
 
             // Capacity is claimed at one cell's voltage on power banks; where the pack's own voltage fits instead, nothing contradicts.
@@ -35,7 +36,7 @@ internal static class PackAgainstClaims
                         found,
                         "The claimed capacity and the claimed energy do not belong to one pack, neither at one cell's voltage nor at the pack's.",
                         new StatedFact("claimed capacity", capacityClaim.AsPrinted, $"{QuantityText.Of(ampereHours * voltage.Interval.Nominal, Unit.WattHour)} at {QuantityText.Of(voltage.Interval.Nominal, Unit.Volt)}", capacityClaim.Id.Value),
-                        new StatedFact("claimed energy", claim.AsPrinted, null, claim.Id.Value));
+                        new StatedFact("claimed energy", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
             }
         }
     }

@@ -1,6 +1,7 @@
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -34,14 +35,14 @@ internal static class PortsAgainstClaims
                     ContradictionSeverity.Contradiction,
                     $"{port.Name} alone offers more than the total that is claimed.",
                     new StatedFact(port.Name, QuantityText.Of(offer!.MaxWatts, Unit.Watt, 3), offer.How, port.Id.Value),
-                    new StatedFact(claim.Subject, claim.AsPrinted, null, claim.Id.Value));
+                    new StatedFact(claim.Subject, claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
             if (offers.Count == outputs.Count && offers.Count > 0 && offers.Sum(found => found.Offer!.MaxWatts * found.Port.Quantity) is var sum && sum < total * (1 - Slack))
                 yield return new Contradiction(
                     "total_above_ports",
                     ContradictionSeverity.Contradiction,
                     "All ports together offer less than the total that is claimed.",
                     new StatedFact("all ports", QuantityText.Of(sum, Unit.Watt, 3), null, null),
-                    new StatedFact(claim.Subject, claim.AsPrinted, null, claim.Id.Value));
+                    new StatedFact(claim.Subject, claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
         }
     }
 }

@@ -170,6 +170,7 @@ internal sealed class DemoBuilder(IServiceProvider services, DemoTeardown data)
             Parallel = part.Parallel,
             Series = part.Series,
             RailId = part.Rail is { } rail ? _rails[rail].Value : null,
+            CircuitPosition = part.Position,
             Note = part.Note,
         };
         var id = Done("component", part.Designators, await services.GetRequiredService<ComponentChanges>().AddAsync(board, form, Reviewer, cancellationToken));

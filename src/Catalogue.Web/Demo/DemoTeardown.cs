@@ -85,6 +85,8 @@ internal sealed record DemoPart(string Designators, string Role, FunctionClass C
 
     public string? Rail { get; init; }
 
+    public CircuitPosition? Position { get; init; }
+
     public string? Note { get; init; }
 
     public IReadOnlyList<RatingForm> Ratings { get; init; } = [];

@@ -199,6 +199,9 @@ internal static class FerrowickTor600
                 MinVoltageV = Of(340, Evidence.Measured, "full-load test"),
                 NominalVoltageV = Of(355, Evidence.Measured, "full-load test"),
                 MaxVoltageV = Of(372, Evidence.Measured, "no load"),
+                MaxPowerW = Of(600, Evidence.ReadOnPart, "label"),
+                LineFrequencyHz = Of(50, Evidence.ReadOnPart, "label"),
+                BleedResistanceOhm = Of(470e3, Evidence.Decoded, "R44, marked 474"),
             },
             new RailForm { Name = "AC out", Kind = RailKind.Mains, NominalVoltageV = Of(230, Evidence.ReadOnPart, "label") },
             OutputFeed(Of(24, Evidence.Inferred, "follows the pack rail")),
@@ -244,15 +247,22 @@ internal static class FerrowickTor600
                     },
                     new("Q1-Q4", "push-pull switches", FunctionClass.Switch, "MWK\n10N32")
                     {
-                        PartNumber = "MWK-10N32", Maker = "Merwick", Package = "TO-220", Quantity = 4, Parallel = 2, Rail = "Pack rail", Note = "Two in parallel on each of two sides.",
-                        Ratings = [Sheet(RatingKind.RatedVoltage, "100 V"), Known(RatingKind.OnResistance, Evidence.Datasheet, "maker's sheet", 0.0034, condition: "at 25 °C")],
+                        PartNumber = "MWK-10N32", Maker = "Merwick", Package = "TO-220", Quantity = 4, Parallel = 2, Rail = "Pack rail", Position = CircuitPosition.PushPullPrimary, Note = "Two in parallel on each of two sides.",
+                        Ratings =
+                        [
+                            Sheet(RatingKind.RatedVoltage, "100 V"), Sheet(RatingKind.RatedCurrent, "120 A"),
+                            Known(RatingKind.OnResistance, Evidence.Datasheet, "maker's sheet", 0.0034, condition: "at 25 °C"),
+                            Known(RatingKind.TemperatureFactor, Evidence.Datasheet, "maker's sheet, at 100 °C", 1.5, 1.4, 1.6),
+                            Known(RatingKind.CurrentSharing, Evidence.Inferred, "one heatsink, leads of equal length", 0.9, 0.85, 1),
+                            Known(RatingKind.DutyCycle, Evidence.Inferred, "one side of two, dead time left out", 0.5, 0.46, 0.5),
+                        ],
                     },
                     new("T1", "push-pull transformer", FunctionClass.Transformer, "HW-EE55-071\n3T+3T : 42T\nHI-POT OK\n2325") { PartNumber = "HW-EE55-071", Maker = "Halwick", Package = "EE55" },
                     new("U1", "push-pull controller", FunctionClass.Controller, "MWK-721\n2321 K7") { PartNumber = "MWK-721", Maker = "Merwick", Package = "SOIC-16" },
                     new("U2", "controller of the control module", FunctionClass.Microcontroller, "??????") { Package = "LQFP-32", Note = "The print was ground off before the unit was sold; six characters, none readable." },
                     new("D1-D4", "bus rectifier", FunctionClass.Rectifier, "YD12\nA65")
                     {
-                        PartNumber = "YD12A65", Maker = "Yarrow", Package = "TO-220", Quantity = 4, Rail = "HV bus", Note = "Bridge of four.",
+                        PartNumber = "YD12A65", Maker = "Yarrow", Package = "TO-220", Quantity = 4, Rail = "HV bus", Position = CircuitPosition.BridgeSecondary, Note = "Bridge of four.",
                         Ratings = [Sheet(RatingKind.RatedVoltage, "650 V"), Sheet(RatingKind.RatedCurrent, "12 A")],
                     },
                     new("C1, C2", "bus capacitors", FunctionClass.AluminiumCapacitor, "220uF 450V\n105C")
@@ -263,7 +273,7 @@ internal static class FerrowickTor600
                     new("R44", "bus bleeder", FunctionClass.Resistor, "474") { Package = "chip, 2512", Value = "470 kΩ", Rail = "HV bus", Ratings = [Coded(RatingKind.Resistance, "470 kΩ")] },
                     new("Q5-Q8", "bridge switches", FunctionClass.Switch, "YTQ65\n-080\nY2318")
                     {
-                        PartNumber = "YTQ65-080", Maker = "Yarrow", Package = "TO-247", Quantity = 4, Rail = "HV bus", Note = "Two half bridges.",
+                        PartNumber = "YTQ65-080", Maker = "Yarrow", Package = "TO-247", Quantity = 4, Rail = "HV bus", Position = CircuitPosition.Bridge, Note = "Two half bridges.",
                         Ratings = [Sheet(RatingKind.RatedVoltage, "650 V"), Known(RatingKind.OnResistance, Evidence.Datasheet, "maker's sheet", 0.080, condition: "at 25 °C")],
                     },
                     new("L1", "output inductor", FunctionClass.Inductor, null) { Package = "toroid, Ø 29 mm", Rail = "AC out", Ratings = [Known(RatingKind.Inductance, Evidence.Measured, "bridge at 10 kHz, out of circuit", 480e-6)] },
@@ -300,11 +310,11 @@ internal static class FerrowickTor600
                     {
                         PartNumber = "PLK-32L45", Package = "cylindrical, 32 × 70 mm", Value = "4.5 Ah 3.2 V", Quantity = 32, Parallel = 4, Series = 8, Rail = "Pack rail",
                         Note = "32 × 4.5 Ah × 3.2 V = 460.8 Wh as marked.",
-                        Ratings = [Printed(RatingKind.RatedVoltage, "3.2 V", "one cell, nominal")],
+                        Ratings = [Printed(RatingKind.CellVoltage, "3.2 V"), Printed(RatingKind.CellCapacity, "4.5 Ah")],
                     },
                     new("Q9-Q16", "pack switches", FunctionClass.Switch, "YN40\n1R9")
                     {
-                        PartNumber = "YN40-1R9", Maker = "Yarrow", Package = "PDFN 5 × 6", Quantity = 8, Parallel = 4, Series = 2, Rail = "Pack rail",
+                        PartNumber = "YN40-1R9", Maker = "Yarrow", Package = "PDFN 5 × 6", Quantity = 8, Parallel = 4, Rail = "Pack rail", Position = CircuitPosition.InLine, Note = "Two groups of four back to back; each blocks one way.",
                         Ratings = [Sheet(RatingKind.RatedVoltage, "40 V"), Known(RatingKind.OnResistance, Evidence.Datasheet, "maker's sheet", 0.0019, condition: "at 25 °C")],
                     },
                     new("U101", "cell monitor", FunctionClass.CellProtection, "HCB-814\n8S 2319") { PartNumber = "HCB-814", Maker = "Harrabin", Package = "SSOP-24" },

@@ -76,6 +76,17 @@ public sealed class ContradictionsTests
         Assert.Equal(severity, Single(Facts(Pack), "cells_against_arrangement")?.Severity);
     }
 
+    [Theory]
+    [InlineData(4, 4, null)]
+    [InlineData(8, 4, null)]
+    [InlineData(6, 4, ContradictionSeverity.LookAgain)]
+    public void Quantity_ThatIsNoMultipleOfTheArrangement_IsWorthALook(int quantity, int parallel, ContradictionSeverity? severity)
+    {
+        var facts = Bench.Part(FunctionClass.Switch, Bench.Rail(), [], parallel: parallel);
+        facts.Components[0].Quantity = quantity;
+        Assert.Equal(severity, Single(Facts(facts), "quantity_against_arrangement")?.Severity);
+    }
+
     [Fact]
     public void Designators_OtherThanTheQuantity_AreWorthALook()
     {
