@@ -6,7 +6,7 @@ internal static class DocumentTable
     /// <summary>The cells of the first table below a heading, without backticks; a backslash before a bar keeps it in its cell.</summary>
     public static TheoryData<string[]> Rows(string document, string heading) =>
     [
-        .. File.ReadAllLines(Path(document))
+        .. File.ReadAllLines(FigurePages.Find(document))
             .SkipWhile(line => line != heading)
             .SkipWhile(line => !line.StartsWith('|'))
             .TakeWhile(line => line.StartsWith('|'))
@@ -15,12 +15,4 @@ internal static class DocumentTable
     ];
 
     private static string Cell(string text) => text.Trim().Trim('`').Replace('\u0001', '|');
-
-    private static string Path(string document)
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (System.IO.Path.Combine(folder.FullName, "docs", "figures", document) is var path && File.Exists(path))
-                return path;
-        throw new FileNotFoundException($"No docs/figures/{document} above {AppContext.BaseDirectory}.");
-    }
 }

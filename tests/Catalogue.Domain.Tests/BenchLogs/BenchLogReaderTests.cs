@@ -454,7 +454,7 @@ public sealed class BenchLogReaderTests
     [Fact]
     public void WorkedExamples_OfTheDocument_AreComputed()
     {
-        var rows = File.ReadLines(Document()).SkipWhile(line => !line.StartsWith("| samples", StringComparison.Ordinal)).Skip(2)
+        var rows = File.ReadLines(FigurePages.Find("bench-log.md")).SkipWhile(line => !line.StartsWith("| samples", StringComparison.Ordinal)).Skip(2)
             .TakeWhile(line => line.StartsWith('|')).Select(line => line.Trim('|').Split('|', StringSplitOptions.TrimEntries)).ToList();
 
         Assert.True(rows.Count >= 5);
@@ -465,13 +465,5 @@ public sealed class BenchLogReaderTests
             double?[] computed = [log.DurationS, log.ChargeAh, log.EnergyWh, log.MeanVoltageV, log.WithoutGaps?.EnergyWh];
             Assert.Equal(row[1..], computed.Select(value => value?.ToString("G6", CultureInfo.InvariantCulture) ?? "none"));
         }
-    }
-
-    private static string Document()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (Path.Combine(folder.FullName, "docs", "figures", "bench-log.md") is var path && File.Exists(path))
-                return path;
-        throw new FileNotFoundException($"No docs/figures/bench-log.md above {AppContext.BaseDirectory}.");
     }
 }

@@ -37,7 +37,7 @@ public sealed class FuseHeadroomTests
     {
         get
         {
-            var rows = File.ReadAllLines(Document())
+            var rows = File.ReadAllLines(FigurePages.Find("fuse-headroom.md"))
                 .SkipWhile(line => line != "## Worked examples")
                 .Where(line => line.StartsWith('|'))
                 .Skip(2)
@@ -348,12 +348,4 @@ public sealed class FuseHeadroomTests
     private static Given? Known(string cell) => cell == "none" ? null : Exactly(Number(cell));
 
     private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
-
-    private static string Document()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (Path.Combine(folder.FullName, "docs", "figures", "fuse-headroom.md") is var path && File.Exists(path))
-                return path;
-        throw new FileNotFoundException($"No docs/figures/fuse-headroom.md above {AppContext.BaseDirectory}.");
-    }
 }

@@ -10,7 +10,7 @@ public static class WorkedExamples
     /// <summary>The rows; a cell that says <c>none</c> is left out.</summary>
     public static IEnumerable<TheoryDataRow<IReadOnlyDictionary<string, string>>> Of(string page, string heading = "Worked examples")
     {
-        var table = File.ReadAllLines(Path.Combine(Folder(), page)).SkipWhile(line => line.TrimStart('#', ' ') != heading || !line.StartsWith('#')).Skip(1).TakeWhile(line => !line.StartsWith('#')).Where(line => line.StartsWith('|')).ToList();
+        var table = File.ReadAllLines(FigurePages.Find(page)).SkipWhile(line => line.TrimStart('#', ' ') != heading || !line.StartsWith('#')).Skip(1).TakeWhile(line => !line.StartsWith('#')).Where(line => line.StartsWith('|')).ToList();
         Assert.True(table.Count > 2, $"{page} has no table under “{heading}”.");
         var columns = Cells(table[0]);
         foreach (var (line, number) in table.Skip(2).Select((line, index) => (line, index + 1)))
@@ -33,12 +33,4 @@ public static class WorkedExamples
     public static void Near(double expected, double actual) => Assert.InRange(actual, expected - (Math.Abs(expected) * 1e-5) - 1e-12, expected + (Math.Abs(expected) * 1e-5) + 1e-12);
 
     private static List<string> Cells(string line) => [.. line.Trim('|').Split('|', StringSplitOptions.TrimEntries)];
-
-    private static string Folder()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (Path.Combine(folder.FullName, "docs", "figures") is var path && Directory.Exists(path))
-                return path;
-        throw new DirectoryNotFoundException($"No docs/figures above {AppContext.BaseDirectory}.");
-    }
 }

@@ -11,7 +11,7 @@ internal static class FigureDocument
     {
         string[][] rows =
         [
-            .. File.ReadAllLines(Find(document))
+            .. File.ReadAllLines(FigurePages.Find(document))
                 .SkipWhile(line => line != heading)
                 .SkipWhile(line => !line.StartsWith('|'))
                 .TakeWhile(line => line.StartsWith('|'))
@@ -30,12 +30,4 @@ internal static class FigureDocument
 
     /// <summary>A value without spread; null for <c>none</c>.</summary>
     public static Interval? Known(string cell, double unit = 1) => cell == "none" ? null : Interval.Exactly(Number(cell) * unit);
-
-    private static string Find(string document)
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (Path.Combine(folder.FullName, "docs", "figures", document) is var path && File.Exists(path))
-                return path;
-        throw new FileNotFoundException($"No docs/figures/{document} above {AppContext.BaseDirectory}.");
-    }
 }

@@ -6,7 +6,7 @@ internal static class UsbPdDocument
     /// <summary>The rows of the table below a heading, without its head.</summary>
     public static TheoryData<string[]> Rows(string heading) =>
     [
-        .. File.ReadAllLines(Document())
+        .. File.ReadAllLines(FigurePages.Find("usb-pd.md"))
             .SkipWhile(line => line != heading)
             .Skip(1)
             .TakeWhile(line => !line.StartsWith('#'))
@@ -14,12 +14,4 @@ internal static class UsbPdDocument
             .Skip(2)
             .Select(line => line.Trim()[1..^1].Split('|', StringSplitOptions.TrimEntries)),
     ];
-
-    private static string Document()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (Path.Combine(folder.FullName, "docs", "figures", "usb-pd.md") is var path && File.Exists(path))
-                return path;
-        throw new FileNotFoundException($"No docs/figures/usb-pd.md above {AppContext.BaseDirectory}.");
-    }
 }
