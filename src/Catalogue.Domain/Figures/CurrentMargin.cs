@@ -70,18 +70,10 @@ public static class CurrentMargin
         var current = inputs.Through(sheet, part);
         var margin = sheet.Step("margin", "current margin", Unit.Ratio, Term.Number(1) - (current / together));
         var (guideline, whyNot) = lines.Guideline(inputs.FunctionClass, StressKind.Current);
-        var line = 1 - (guideline?.Factor ?? 1);
-        var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleCurrent);
-        sheet.Line(() => guideline is null
-            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone; {whyNot}."
-            : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
-        if (guideline is not null)
-            sheet.Note($"Guideline: {guideline.Source}.");
-        sheet.Line(() => $"Rating: {QuantityText.Of(current.Nominal, Unit.Ampere)} of {QuantityText.Of(together.Nominal, Unit.Ampere)} rated.");
-        sheet.Line(() => $"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
+        var held = MarginLines.On(sheet, guideline, whyNot, lines.AmpleCurrent, current, together, Unit.Ampere);
         sheet.LeaveOut(inputs.FunctionClass.Is(FunctionClass.Connector)
             ? "The temperature of the contact is not part of this figure."
             : "A rated current holds at a case temperature that is not part of this figure.");
-        return sheet.Finish(margin, Unit.Ratio, new FigureLines(true, 0, guideline is null ? null : line, ample));
+        return sheet.Finish(margin, Unit.Ratio, held);
     }
 }

@@ -27,7 +27,7 @@ public sealed record PortOffer(double MinVolts, double MaxVolts, double MaxAmper
         ArgumentNullException.ThrowIfNull(port);
         var words = new List<uint>();
         foreach (var text in port.CapabilityWords)
-            if (text.Length > 2 && uint.TryParse(text.AsSpan(2), NumberStyles.HexNumber, CultureInfo.InvariantCulture, out var word))
+            if (WordText.Read(text, out var word) is null)
                 words.Add(word);
         if (words.Count == 0)
             return null;

@@ -108,16 +108,7 @@ public static class VoltageMargin
         var (guideline, whyNot) = inputs.IsAcRating || inputs.FunctionClass.Is(FunctionClass.Fuse)
             ? (null, "the marked voltage already is the limit")
             : lines.Guideline(inputs.FunctionClass, StressKind.Voltage, inputs.AmbientTemperature);
-        var line = 1 - (guideline?.Factor ?? 1);
-        var ample = 1 - ((guideline?.Factor ?? 1) / lines.AmpleVoltage);
-        sheet.Line(() => guideline is null
-            ? $"Line at {QuantityText.TwoDecimals(0)}: the rating alone; {whyNot}."
-            : $"Line at {QuantityText.TwoDecimals(line)}: {guideline.Words}.");
-        if (guideline is not null)
-            sheet.Note($"Guideline: {guideline.Source}.");
-        sheet.Line(() => $"Rating: {QuantityText.Of(stress.Nominal, Unit.Volt)} of {QuantityText.Of(together.Nominal, Unit.Volt)} rated.");
-        sheet.Line(() => $"Ample from {QuantityText.TwoDecimals(ample)} on, a house rule.");
-        return sheet.Finish(margin, Unit.Ratio, new FigureLines(true, 0, guideline is null ? null : line, ample));
+        return sheet.Finish(margin, Unit.Ratio, MarginLines.On(sheet, guideline, whyNot, lines.AmpleVoltage, stress, together, Unit.Volt));
     }
 
     private static bool IsForAc(Rating rating) =>
