@@ -16,7 +16,7 @@ public static class CurrentMargin
     public const string Rule = "current_margin";
 
     /// <summary>Raised whenever the same inputs could give another result.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The facts the rule takes; each may be missing.</summary>
     public sealed record Inputs : PlaceLoad

@@ -17,7 +17,7 @@ public static class JunctionTemperature
     public const string Rule = "junction_temperature";
 
     /// <summary>Raised whenever the same inputs could give another result.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The facts the rule takes; each may be missing.</summary>
     /// <param name="Loss">What the loss is computed from.</param>

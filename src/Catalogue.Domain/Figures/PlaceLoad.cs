@@ -5,8 +5,9 @@ namespace Catalogue.Domain.Figures;
 
 /// <summary>The current through a place, from what is recorded of it or of its rail; each may be missing.</summary>
 /// <remarks>
-/// In line with the rail: the rail's current. One side of a push-pull primary: <c>I_needed / (2 · √D)</c>. One switch of a full bridge:
-/// <c>I_needed / √2</c>. Anywhere else the current must be given. Source: rms of rectangular and sine waveforms.
+/// In line with the rail: the rail's current. One side of a push-pull primary: <c>I_needed / (2 · √D)</c>. One switch of a bridge that feeds
+/// mains, on that mains rail: <c>I_needed / √2</c>. Anywhere else the current must be given: what the switches of a bridge carry follows from
+/// what it drives, and is more than the current of the dc rail that feeds it. Source: rms of rectangular and sine waveforms.
 /// </remarks>
 public abstract record PlaceLoad : RailLoad
 {
@@ -37,7 +38,7 @@ public abstract record PlaceLoad : RailLoad
             case CircuitPosition.PushPullPrimary when !IsMean:
                 var duty = sheet.Need(DutyCycle, "D", "duty cycle of one side", Unit.Ratio, "duty_cycle", "the duty cycle of one side");
                 return sheet.Step("I_rms", "rms current of one side", Unit.Ampere, Needed(sheet, part) / (Term.Number(2) * Term.SquareRoot(duty)));
-            case CircuitPosition.Bridge when !IsMean:
+            case CircuitPosition.Bridge when !IsMean && IsMains:
                 return sheet.Step("I_rms", "rms current of one switch", Unit.Ampere, Needed(sheet, part) / Term.SquareRoot(Term.Number(2)));
             default:
                 sheet.Miss($"{kind}_current", Position is null ? $"the {kind} current through the {part}, or where in the circuit it stands" : $"the {kind} current through the {part}");

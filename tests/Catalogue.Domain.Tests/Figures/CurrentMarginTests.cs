@@ -1,5 +1,6 @@
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Rails;
 
 namespace Catalogue.Domain.Tests.Figures;
 
@@ -24,6 +25,7 @@ public sealed class CurrentMarginTests
                 Current = row.Given("I"),
                 DutyCycle = row.Given("D"),
                 HasRail = true,
+                IsMains = position == CircuitPosition.Bridge.Word(),
                 MaxCurrent = row.Given("I_max"),
                 MaxPower = row.Given("P"),
                 Efficiency = row.Given("η"),
@@ -40,6 +42,18 @@ public sealed class CurrentMarginTests
     public void Compute_SwitchWithoutPositionOrCurrent_NamesTheCurrent()
     {
         var figure = Bench.Unknown(Bench.Part(FunctionClass.Switch, Bench.Rail(max: 20), [Bench.Rating(RatingKind.RatedCurrent, 20)]), CurrentMargin.Rule);
+        Assert.Equal("rms_current", Assert.Single(figure.Missing).Code);
+    }
+
+    [Theory]
+    [InlineData(RailKind.DcBus)]
+    [InlineData(RailKind.Pack)]
+    public void Compute_BridgeSwitchOnDcRail_DoesNotTakeTheRailsMeanCurrent(RailKind kind)
+    {
+        // 600 W from a bus of 340 V are 1.76 A of mean current; at 230 V each switch carries 600/230/√2 = 1.84 A rms, not 1.76/√2 = 1.25 A.
+        var rail = Bench.Rail(min: 340, kind: kind);
+        rail.Known.AddRange([Bench.Quantity(rail.Rail, RailQuantityKind.MaxPower, 600), Bench.Quantity(rail.Rail, RailQuantityKind.Efficiency, 1)]);
+        var figure = Bench.Unknown(Bench.Part(FunctionClass.Switch, rail, [Bench.Rating(RatingKind.RatedCurrent, 20)], CircuitPosition.Bridge), CurrentMargin.Rule);
         Assert.Equal("rms_current", Assert.Single(figure.Missing).Code);
     }
 
