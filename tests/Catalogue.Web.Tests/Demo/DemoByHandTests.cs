@@ -11,8 +11,14 @@ using Microsoft.Extensions.DependencyInjection;
 namespace Catalogue.Web.Tests.Demo;
 
 /// <summary>The pages in docs/figures/demo, which redo every figure of the demo by hand: sums, results, lines, verdicts, what is missing.</summary>
-public sealed class DemoByHandTests(PlantedDemo demo) : IClassFixture<PlantedDemo>
+[Collection<PlantedDemoCollection>]
+public sealed class DemoByHandTests(PlantedDemo demo)
 {
+    // Numbers of the formulas themselves, the conventions and the house rules; 6 and 10 of 10^−6, 25 °C, 60 V.
+    private static readonly double[] OfTheFormulas = [0, 1, 2, 6, 10, 25, 60, 0.7, 0.75, 0.8, 1.25, 1.5];
+
+    private static readonly (string Step, string Figure)[] Cases = [("For low", "Low"), ("For nominal", "Nominal"), ("For high", "High")];
+
     public static TheoryData<string> Slugs => ["ferrowick-tor-600", "quelvane-lath-65", "sorvane-drover-1000"];
 
     [Fact]
@@ -44,13 +50,34 @@ public sealed class DemoByHandTests(PlantedDemo demo) : IClassFixture<PlantedDem
         var page = PageByHand.Of(slug);
         PageByHand.Statement[] stated =
         [
-            .. page.Steps.SelectMany(row => new[] { "For low", "For nominal", "For high" }.Select(row.Case)),
-            .. page.Figures.SelectMany(row => new[] { "Low", "Nominal", "High" }.Select(row.Case)),
+            .. page.Steps.SelectMany(row => Cases.Select(one => row.Case(one.Step))),
+            .. page.Figures.SelectMany(row => Cases.Select(one => row.Case(one.Figure))),
             .. page.Rows.SelectMany(row => row.Statements),
             .. page.InProse,
         ];
 
         Assert.All(stated, one => Assert.True(one.Is(WrittenSum.Of(one.Sum)), string.Create(CultureInfo.InvariantCulture, $"{one.Sum} is {WrittenSum.Of(one.Sum)}, not {one.Value}.")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Slugs))]
+    public void Sums_AsWritten_TakeNothingButFactsStepsAndTheFormulasNumbers(string slug)
+    {
+        var page = PageByHand.Of(slug);
+        var facts = page.Facts.SelectMany(row => new[] { "Low", "Nominal", "High" }.SelectMany(column => new[] { Fact(row, column), Round(WrittenSum.Of(row[column])) })).ToHashSet();
+        foreach (var (step, figure) in Cases)
+        {
+            Assert.All(page.Steps.Concat(page.Figures), row =>
+            {
+                var own = page.Steps.Where(other => other.Section == row.Section && other.Subject == row.Subject).Select(other => Round(other.Case(step).Value));
+                Assert.All(row.Case(row.Has("Step") ? step : figure).Numbers.Select(Round).Except(own).Except(OfTheFormulas), number => Assert.Contains(number, facts));
+            });
+            Assert.All(page.Steps, row =>
+            {
+                var later = page.Steps.Concat(page.Figures).Where(other => other.Section == row.Section && other.Subject == row.Subject);
+                Assert.Contains(Round(row.Case(step).Value), later.SelectMany(other => other.Case(other.Has("Step") ? step : figure).Numbers).Select(Round));
+            });
+        }
     }
 
     [Theory]
@@ -72,7 +99,7 @@ public sealed class DemoByHandTests(PlantedDemo demo) : IClassFixture<PlantedDem
 
     [Theory]
     [MemberData(nameof(Slugs))]
-    public async Task LinesAndVerdicts_AsStated_FollowFromTheResultsAndAreTheProgrammes(string slug)
+    public async Task LinesAndVerdicts_AsStated_FollowFromTheResultsAndAreThoseComputed(string slug)
     {
         var figures = await FiguresAsync(slug);
         Assert.All(PageByHand.Of(slug).Figures, row =>

@@ -13,7 +13,8 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace Catalogue.Web.Tests.Demo;
 
-public sealed class DemoCatalogueTests(PlantedDemo demo) : IClassFixture<PlantedDemo>
+[Collection<PlantedDemoCollection>]
+public sealed class DemoCatalogueTests(PlantedDemo demo)
 {
     private const string Drover = "sorvane-drover-1000";
     private const string Lath = "quelvane-lath-65";

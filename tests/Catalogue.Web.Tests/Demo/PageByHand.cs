@@ -119,10 +119,16 @@ internal sealed partial class PageByHand
         /// <summary>The unit, or null for one that is not the program's.</summary>
         public Unit? UnitOf => UnitSymbols.Find(Unit is "" ? "ratio" : Unit);
 
+        /// <summary>The numbers in the sum, without signs.</summary>
+        public IEnumerable<double> Numbers => Number().Matches(Sum).Select(match => double.Parse(match.ValueSpan, CultureInfo.InvariantCulture));
+
         /// <summary>True when a value, rounded as the result is, is the result.</summary>
         public bool Is(double value) => Math.Abs(value - Value) <= Rounding;
 
         [GeneratedRegex(@"^(?<sum>.+?) = (?<minus>−)?(?<digits>\d+(\.\d+)?)( (?<unit>\S+))?$")]
         private static partial Regex Stated();
+
+        [GeneratedRegex(@"\d+(\.\d+)?")]
+        private static partial Regex Number();
     }
 }
