@@ -1,4 +1,5 @@
 using Catalogue.Domain.Families;
+using Catalogue.Domain.Packages;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
@@ -94,4 +95,7 @@ public sealed class BoardComponent : IEditableRecord
 
     /// <summary>What it is called: its designators, else its role, class or part number, else its row.</summary>
     public string Name => Designators ?? Role ?? FunctionClass?.Word() ?? PartNumber ?? FormattableString.Invariant($"row {Position + 1}");
+
+    /// <summary>What <see cref="Package"/> names; an unknown reading where nothing is recorded or nothing known is written.</summary>
+    public PackageReading ReadPackage() => PackageText.Read(Package);
 }

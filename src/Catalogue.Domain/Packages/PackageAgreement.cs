@@ -32,7 +32,7 @@ public sealed record PackageAgreement(PackageAgreementKind Kind, string Why)
         var (first, second) = string.CompareOrdinal(a.Outline.Name, b.Outline.Name) < 0 ? (a, b) : (b, a);
         if (IsOpen(first, second) || IsOpen(second, first))
             return Sizes(first, second) is { Kind: PackageAgreementKind.Different } different ? different : new(PackageAgreementKind.Compatible, $"{first.Outline.Name} and {second.Outline.Name}: a pin count is not said");
-        return PackageOutlines.MistakenFor(first.Outline).FirstOrDefault(pair => pair.One == second.Outline.Name || pair.Other == second.Outline.Name) is { } pair
+        return PackageOutlines.MistakenFor(first.Outline).FirstOrDefault(pair => pair.Holds(second.Outline)) is { } pair
             ? new(PackageAgreementKind.EasilyMistaken, pair.Difference)
             : new(PackageAgreementKind.Different, $"{first.Outline.Name} is not {second.Outline.Name}");
     }

@@ -198,7 +198,7 @@ public static class PackageOutlines
     public static IEnumerable<PackageLookAlike> MistakenFor(PackageOutline outline)
     {
         ArgumentNullException.ThrowIfNull(outline);
-        return LookAlikes.Where(pair => pair.One == outline.Name || pair.Other == outline.Name);
+        return LookAlikes.Where(pair => pair.Holds(outline));
     }
 
     /// <summary>The outline of a name and the spelling under which it stands in the table; never a chip.</summary>

@@ -23,7 +23,9 @@ public static partial class PackageText
     /// <summary>Longest text that is read; a longer one is kept as written.</summary>
     public const int MaxLength = PackageOutlines.MaxNameLength;
 
+    // No name has more pieces or characters.
     private const int LongestRun = 5;
+    private const int LongestName = 40;
     private const double LargestMm = 200;
     private const double MmInMil = 0.0254;
     private const double NarrowestWideBodyMm = 5;
@@ -248,6 +250,8 @@ public static partial class PackageText
 
         private bool IsName(string piece)
         {
+            if (piece.Length > LongestName)
+                return false;
             if (IsChip(piece))
                 return true;
             if (!piece.All(char.IsAsciiDigit) && PackageOutlines.FindNamed(UnitAfterDigit().Replace(piece, "")) is { } entry)

@@ -17,6 +17,7 @@ internal static class ApiEndpoints
         api.MapDecodeLog();
         api.MapDecodeQuantity();
         api.MapDecodePdo();
+        api.MapDecodePackage();
         app.MapOpenApi(Prefix + "/{documentName:regex(^openapi$)}.json").AllowAnonymous();
         ((IEndpointConventionBuilder)api).Finally(AlsoHead);
     }

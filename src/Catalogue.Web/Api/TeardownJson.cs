@@ -53,7 +53,7 @@ public sealed record TeardownJson(
     /// <summary>A board with its components.</summary>
     public sealed record BoardPart(Guid Id, string Letter, string Name, Guid? ParentId, IReadOnlyList<string> Topology, string? Note, IReadOnlyList<ComponentPart> Components, uint? Version);
 
-    /// <summary>A component: one part line.</summary>
+    /// <summary>A component: one part line. The package stands as read; its canonical name is null where it names no package that is known.</summary>
     public sealed record ComponentPart(
         Guid Id,
         string? Role,
@@ -64,6 +64,7 @@ public sealed record TeardownJson(
         string? PartNumber,
         string? Value,
         string? Package,
+        string? PackageCanonical,
         string? Maker,
         string? Description,
         int? Quantity,
@@ -308,6 +309,7 @@ public sealed record TeardownJson(
         row.PartNumber,
         row.Value,
         row.Package,
+        row.ReadPackage().Canonical,
         row.MakerAsRead,
         row.Description,
         row.Quantity,
