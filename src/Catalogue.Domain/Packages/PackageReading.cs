@@ -11,6 +11,12 @@ public abstract record PackageReading
     /// <summary>The canonical name, or null where the package is unknown: an unknown text never makes a name.</summary>
     public virtual string? Canonical => null;
 
+    /// <summary>The canonical name where the text does not hold it already, to stand beside the text; else null.</summary>
+    public string? CanonicalBeside => Canonical is { } name && !AsWritten.Contains(name, StringComparison.OrdinalIgnoreCase) ? name : null;
+
+    /// <summary>The name that several spellings of one package share: the canonical one where it says the size too, else the text as written.</summary>
+    public string Grouping => this is Recognised { Outline.HasSeveralSizes: false } read ? read.Outline.Name : AsWritten;
+
     /// <summary>It names one outline. Sizes are as written; the nominal ones are the outline's.</summary>
     /// <param name="AsWritten">The text as it was written.</param>
     /// <param name="Outline">The outline; one without a row of its own has no synonyms.</param>

@@ -361,7 +361,9 @@ public static partial class PackageText
                 return true;
             // L6.6-W6.1-P4.58-BR
             var parts = piece.Split('-', StringSplitOptions.RemoveEmptyEntries);
-            return parts.Length > 1 && FirstDetail().IsMatch(parts[0]) && Array.TrueForAll(parts, part => FirstDetail().IsMatch(part) || PackageWords.Idle.Contains(part)) && Array.TrueForAll(parts, part => PackageWords.Idle.Contains(part) || IsOneDetail(part));
+            return parts.Length > 1
+                && Array.TrueForAll(parts, part => LetterAndDigit().IsMatch(part) || PackageWords.Idle.Contains(part))
+                && Array.TrueForAll(parts, part => PackageWords.Idle.Contains(part) || IsOneDetail(part));
         }
 
         private bool IsOneDetail(string piece)
@@ -555,7 +557,7 @@ public static partial class PackageText
     private static partial Regex LandPattern();
 
     [GeneratedRegex("^[A-Z]{1,2}[0-9]", Plain)]
-    private static partial Regex FirstDetail();
+    private static partial Regex LetterAndDigit();
 
     [GeneratedRegex("^(?:[0-9]?EP|EXP|EPAD|EXPOSED|EXPOSEDPAD|PAD)$", Plain)]
     private static partial Regex PadWord();

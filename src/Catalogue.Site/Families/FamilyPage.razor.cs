@@ -37,7 +37,7 @@ public sealed partial class FamilyPage(FamilyQuery families)
     };
 
     private IReadOnlyList<string> Packages =>
-        [.. _family!.Uses.Select(use => PackageText.Read(use.Package).Canonical ?? use.Package).OfType<string>().GroupBy(package => package, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).Take(4)];
+        [.. _family!.Uses.Select(use => use.Package).OfType<string>().Select(package => PackageText.Read(package).Grouping).GroupBy(package => package, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).Take(4)];
 
     private string Standfirst
     {

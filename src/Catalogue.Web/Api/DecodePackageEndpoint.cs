@@ -8,8 +8,11 @@ namespace Catalogue.Web.Api;
 /// <summary>Reads the name of a package; computes only, nothing is stored.</summary>
 internal static class DecodePackageEndpoint
 {
-    public sealed record Request(
-        [property: Description("What is written, such as SOT23-5, DPAK, R_0603_1608Metric or QFN-20-1EP_3x3mm_P0.4mm; at most 200 characters.")] string Text);
+    public sealed record Request
+    {
+        [Description("What is written, such as SOT23-5, DPAK, R_0603_1608Metric or QFN-20-1EP_3x3mm_P0.4mm; at most 200 characters.")]
+        public required string Text { get; init; }
+    }
 
     public sealed record Answer(
         [property: Description("The text as it was written.")] string AsWritten,
@@ -42,7 +45,7 @@ internal static class DecodePackageEndpoint
     private static IResult Decode([FromBody] Request body)
     {
         if (string.IsNullOrWhiteSpace(body.Text) || body.Text.Length > PackageText.MaxLength)
-            return ApiProblem.Of(StatusCodes.Status422UnprocessableEntity, $"text is the name of a package, such as SOT23-5, of 1 to {PackageText.MaxLength} characters; it had {body.Text?.Length ?? 0}.", "text");
+            return ApiProblem.Of(StatusCodes.Status422UnprocessableEntity, $"text is the name of a package, such as SOT23-5, of 1 to {PackageText.MaxLength} characters; it had {body.Text.Length}.", "text");
         return PackageText.Read(body.Text) switch
         {
             PackageReading.Recognised read => TypedResults.Ok(Known(read)),

@@ -50,6 +50,16 @@ public sealed class TeardownBodyTests : BunitContext
         Assert.Contains("bought by the lab", block, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("TO247-3", "TO247-3 TO-247")]
+    [InlineData("TO-247", "TO-247")]
+    [InlineData("chip, 9 × 5 mm", "chip, 9 × 5 mm")]
+    public void Body_PackageOfAPart_StandsAsReadWithItsNameBeside(string package, string shown)
+    {
+        _sample.Switches.Package = package;
+        Assert.StartsWith(shown + " ", Words(Body().Find($"#{Addresses.ComponentAnchor(_sample.Switches.Id)} td[data-h=package]")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Record_TypesItHolds_DoNotIncludeTheTeardownWithItsSerialNumber() =>
         Assert.DoesNotContain(

@@ -8,7 +8,7 @@ namespace Catalogue.Web.Tests.Api;
 /// <param name="site">The site.</param>
 public sealed class MainPathTests(SiteFixture site) : IClassFixture<SiteFixture>
 {
-    private const string List = "Ref;Value;Package;Qty;MPN\nF1;35A;blade;1;FR-35-B\nU1;;SOIC-16;1;MWK-721-TR\n\"C1, C2\";220u;radial;2;OND-LH-450\n";
+    private const string List = "Ref;Value;Package;Qty;MPN\nF1;35A;blade;1;FR-35-B\nU1;;sop 16;1;MWK-721-TR\n\"C1, C2\";220u;radial;2;OND-LH-450\n";
 
     [Fact]
     public async Task MainPath_FromNothingToAPublishedTeardown()
@@ -29,6 +29,8 @@ public sealed class MainPathTests(SiteFixture site) : IClassFixture<SiteFixture>
         Assert.Equal(["F1", "U1", "C1, C2"], components.Select(row => row.Text("designators")));
         Assert.Equal("mwk-721", components[1].Text("family"));
         Assert.Equal("MWK-721-TR", components[1].GetProperty("imported_row").Text("MPN"));
+        Assert.Equal(("sop 16", "SOIC-16"), (components[1].Text("package"), components[1].Text("package_canonical")));
+        Assert.Equal(("blade", JsonValueKind.Null), (components[0].Text("package"), components[0].GetProperty("package_canonical").ValueKind));
         var fuse = components[0].Text("id");
 
         var callout = await site.Writer.PostAsync($"/api/v1/photos/{photo.Text("id")}/callouts", new { x = 0.25, y = 0.5, component_id = fuse });
