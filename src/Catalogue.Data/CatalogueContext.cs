@@ -1,5 +1,6 @@
 using Catalogue.Data.Accounts;
 using Catalogue.Data.Conversions;
+using Catalogue.Data.Families;
 using Catalogue.Data.Figures;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Publishing;
@@ -55,7 +56,21 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
 
     public DbSet<FamilyAlias> FamilyAliases => Set<FamilyAlias>();
 
+    public DbSet<FamilyLink> FamilyLinks => Set<FamilyLink>();
+
     public DbSet<FamilyMaker> FamilyMakers => Set<FamilyMaker>();
+
+    public DbSet<FamilyMerge> FamilyMerges => Set<FamilyMerge>();
+
+    public DbSet<FamilyMove> FamilyMoves => Set<FamilyMove>();
+
+    public DbSet<FamilyRating> FamilyRatings => Set<FamilyRating>();
+
+    public DbSet<FamilyRelation> FamilyRelations => Set<FamilyRelation>();
+
+    public DbSet<FamilySplit> FamilySplits => Set<FamilySplit>();
+
+    public DbSet<FamilySplitPart> FamilySplitParts => Set<FamilySplitPart>();
 
     public DbSet<Figure> Figures => Set<Figure>();
 
@@ -98,6 +113,8 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
     public DbSet<Step> Steps => Set<Step>();
 
     public DbSet<Teardown> Teardowns => Set<Teardown>();
+
+    public DbSet<TopMark> TopMarks => Set<TopMark>();
 
     protected override void OnModelCreating(ModelBuilder builder)
     {

@@ -38,7 +38,7 @@ public static class CatalogueServices
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
             typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyQuery), typeof(FindingChanges),
-            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
+            typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),
             typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(SiteCountsQuery), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),

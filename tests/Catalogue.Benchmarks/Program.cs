@@ -6,6 +6,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Catalogue.Benchmarks.Identification;
 
 // Machines are noisy: each class names a baseline that runs beside what is claimed, and the ratio is what counts.
 var config = ManualConfig.CreateEmpty()
@@ -16,4 +17,12 @@ var config = ManualConfig.CreateEmpty()
     .AddExporter(MarkdownExporter.GitHub)
     .AddLogger(ConsoleLogger.Default)
     .WithOptions(ConfigOptions.JoinSummary | ConfigOptions.DisableLogFile);
+// What is found, and how surely, is no matter of nanoseconds: it is measured by its own program.
+var filters = args.SkipWhile(argument => argument != "--filter").Skip(1).TakeWhile(argument => !argument.StartsWith("--", StringComparison.Ordinal)).ToList();
+if (filters.Count == 0 || filters.Any(filter => filter == "*" || filter.Contains("Identification", StringComparison.OrdinalIgnoreCase)))
+{
+    await IdentificationMeasurement.RunAsync(100_000, withTrigram: true);
+    await IdentificationMeasurement.RunAsync(1_000_000, withTrigram: false);
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args.Length == 0 ? ["--filter", "*"] : args, config);

@@ -8,8 +8,10 @@ internal sealed class FamilyAliasMapping : IEntityTypeConfiguration<FamilyAlias>
 {
     public void Configure(EntityTypeBuilder<FamilyAlias> builder)
     {
-        builder.HasKey(row => new { row.FamilyId, row.MatchKey });
-        builder.HasIndex(row => row.MatchKey).IsUnique();
+        // A key cannot change; a split takes aliases along.
+        builder.HasKey(row => row.MatchKey);
+        builder.Property(row => row.Kind).HasDefaultValue(FamilyNameKind.OtherNumber).HasSentinel(FamilyNameKind.BaseNumber);
         builder.HasOne<PartFamily>().WithMany().HasForeignKey(row => row.FamilyId).OnDelete(DeleteBehavior.Cascade);
+        builder.HasMarkingKeys("match_key");
     }
 }

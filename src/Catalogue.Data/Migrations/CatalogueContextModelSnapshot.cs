@@ -220,6 +220,29 @@ namespace Catalogue.Data.Migrations
                     b.ToTable("one_time_sign_ins", (string)null);
                 });
 
+            modelBuilder.Entity("Catalogue.Data.Families.FamilyLink", b =>
+                {
+                    b.Property<Guid>("ComponentId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("component_id");
+
+                    b.Property<Guid>("FamilyId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("family_id");
+
+                    b.Property<Guid>("LinkedFamilyId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("linked_family_id");
+
+                    b.Property<Guid>("RevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("revision_id");
+
+                    b.ToTable((string)null);
+
+                    b.ToView("family_links", (string)null);
+                });
+
             modelBuilder.Entity("Catalogue.Data.Figures.CurrentFigure", b =>
                 {
                     b.Property<Guid>("Id")
@@ -890,25 +913,49 @@ namespace Catalogue.Data.Migrations
 
             modelBuilder.Entity("Catalogue.Domain.Families.FamilyAlias", b =>
                 {
+                    b.Property<string>("MatchKey")
+                        .HasColumnType("text")
+                        .HasColumnName("match_key");
+
                     b.Property<Guid>("FamilyId")
                         .HasColumnType("uuid")
                         .HasColumnName("family_id");
 
-                    b.Property<string>("MatchKey")
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasDefaultValue("other_number")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Letters")
+                        .ValueGeneratedOnAddOrUpdate()
                         .HasColumnType("text")
-                        .HasColumnName("match_key");
+                        .HasColumnName("letters")
+                        .HasComputedColumnSql("marking_letters(match_key)", true);
+
+                    b.PrimitiveCollection<string[]>("MarkingKeys")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text[]")
+                        .HasColumnName("marking_keys")
+                        .HasComputedColumnSql("marking_keys(marking_letters(match_key))", true);
 
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("name");
 
-                    b.HasKey("FamilyId", "MatchKey")
+                    b.HasKey("MatchKey")
                         .HasName("pk_family_aliases");
 
-                    b.HasIndex("MatchKey")
-                        .IsUnique()
-                        .HasDatabaseName("ix_family_aliases_match_key");
+                    b.HasIndex("FamilyId")
+                        .HasDatabaseName("ix_family_aliases_family_id");
+
+                    b.HasIndex("MarkingKeys")
+                        .HasDatabaseName("ix_family_aliases_marking_keys");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("MarkingKeys"), "gin");
 
                     b.ToTable("family_aliases", (string)null);
                 });
@@ -932,6 +979,264 @@ namespace Catalogue.Data.Migrations
                     b.ToTable("family_makers", (string)null);
                 });
 
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyMerge", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.PrimitiveCollection<Guid[]>("Followers")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("followers");
+
+                    b.Property<Guid>("FromId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("from_id");
+
+                    b.Property<Guid>("IntoId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("into_id");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<DateTimeOffset?>("UndoneAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("undone_at");
+
+                    b.Property<string>("UndoneBy")
+                        .HasColumnType("text")
+                        .HasColumnName("undone_by");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("Id")
+                        .HasName("pk_family_merges");
+
+                    b.HasIndex("FromId")
+                        .HasDatabaseName("ix_family_merges_from_id");
+
+                    b.HasIndex("IntoId")
+                        .HasDatabaseName("ix_family_merges_into_id");
+
+                    b.ToTable("family_merges", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyMove", b =>
+                {
+                    b.Property<Guid>("RevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("revision_id");
+
+                    b.Property<Guid>("ComponentId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("component_id");
+
+                    b.Property<Guid>("FamilyId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("family_id");
+
+                    b.HasKey("RevisionId", "ComponentId")
+                        .HasName("pk_family_moves");
+
+                    b.HasIndex("FamilyId")
+                        .HasDatabaseName("ix_family_moves_family_id");
+
+                    b.ToTable("family_moves", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyRating", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Condition")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("condition");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("evidence");
+
+                    b.Property<Guid>("FamilyId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("family_id");
+
+                    b.Property<double>("High")
+                        .HasColumnType("double precision")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<double>("Low")
+                        .HasColumnType("double precision")
+                        .HasColumnName("low");
+
+                    b.Property<double>("Nominal")
+                        .HasColumnType("double precision")
+                        .HasColumnName("nominal");
+
+                    b.Property<string>("Source")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("source");
+
+                    b.HasKey("Id")
+                        .HasName("pk_family_ratings");
+
+                    b.HasIndex("FamilyId")
+                        .HasDatabaseName("ix_family_ratings_family_id");
+
+                    b.ToTable("family_ratings", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyRelation", b =>
+                {
+                    b.Property<Guid>("OneId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("one_id");
+
+                    b.Property<Guid>("OtherId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("other_id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Note")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("OneId", "OtherId")
+                        .HasName("pk_family_relations");
+
+                    b.HasIndex("OtherId")
+                        .HasDatabaseName("ix_family_relations_other_id");
+
+                    b.ToTable("family_relations", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilySplit", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.PrimitiveCollection<string[]>("Aliases")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("aliases");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("FromId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("from_id");
+
+                    b.Property<bool>("MadeFamily")
+                        .HasColumnType("boolean")
+                        .HasColumnName("made_family");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<Guid>("ToId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("to_id");
+
+                    b.PrimitiveCollection<Guid[]>("TopMarks")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("top_marks");
+
+                    b.Property<DateTimeOffset?>("UndoneAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("undone_at");
+
+                    b.Property<string>("UndoneBy")
+                        .HasColumnType("text")
+                        .HasColumnName("undone_by");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("who");
+
+                    b.HasKey("Id")
+                        .HasName("pk_family_splits");
+
+                    b.HasIndex("FromId")
+                        .HasDatabaseName("ix_family_splits_from_id");
+
+                    b.HasIndex("ToId")
+                        .HasDatabaseName("ix_family_splits_to_id");
+
+                    b.ToTable("family_splits", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilySplitPart", b =>
+                {
+                    b.Property<Guid>("SplitId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("split_id");
+
+                    b.Property<Guid>("RevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("revision_id");
+
+                    b.Property<Guid>("ComponentId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("component_id");
+
+                    b.Property<Guid>("BeforeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("before_id");
+
+                    b.HasKey("SplitId", "RevisionId", "ComponentId")
+                        .HasName("pk_family_split_parts");
+
+                    b.HasIndex("BeforeId")
+                        .HasDatabaseName("ix_family_split_parts_before_id");
+
+                    b.HasIndex("RevisionId", "ComponentId")
+                        .HasDatabaseName("ix_family_split_parts_revision_id_component_id");
+
+                    b.ToTable("family_split_parts", (string)null);
+                });
+
             modelBuilder.Entity("Catalogue.Domain.Families.PartFamily", b =>
                 {
                     b.Property<Guid>("Id")
@@ -947,6 +1252,18 @@ namespace Catalogue.Data.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("function_class");
 
+                    b.Property<string>("Letters")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("letters")
+                        .HasComputedColumnSql("marking_letters(match_key)", true);
+
+                    b.PrimitiveCollection<string[]>("MarkingKeys")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text[]")
+                        .HasColumnName("marking_keys")
+                        .HasComputedColumnSql("marking_keys(marking_letters(match_key))", true);
+
                     b.Property<string>("MatchKey")
                         .IsRequired()
                         .HasColumnType("text")
@@ -961,6 +1278,18 @@ namespace Catalogue.Data.Migrations
                         .HasMaxLength(120)
                         .HasColumnType("character varying(120)")
                         .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("note");
+
+                    b.PrimitiveCollection<string[]>("Packages")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("text[]")
+                        .HasColumnName("packages")
+                        .HasDefaultValueSql("'{}'");
 
                     b.Property<string>("SearchKey")
                         .IsRequired()
@@ -981,6 +1310,11 @@ namespace Catalogue.Data.Migrations
                     b.HasKey("Id")
                         .HasName("pk_families");
 
+                    b.HasIndex("MarkingKeys")
+                        .HasDatabaseName("ix_families_marking_keys");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("MarkingKeys"), "gin");
+
                     b.HasIndex("MatchKey")
                         .IsUnique()
                         .HasDatabaseName("ix_families_match_key");
@@ -998,12 +1332,71 @@ namespace Catalogue.Data.Migrations
                     NpgsqlIndexBuilderExtensions.HasOperators(b.HasIndex(new[] { "SearchKey" }, "ix_families_search_key_prefix"), new[] { "text_pattern_ops" });
 
                     b.HasIndex(new[] { "SearchKey" }, "ix_families_search_key_trigram")
-                        .HasDatabaseName("ix_families_search_key");
+                        .HasDatabaseName("ix_families_search_key_trigram");
 
                     NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex(new[] { "SearchKey" }, "ix_families_search_key_trigram"), "gin");
                     NpgsqlIndexBuilderExtensions.HasOperators(b.HasIndex(new[] { "SearchKey" }, "ix_families_search_key_trigram"), new[] { "gin_trgm_ops" });
 
                     b.ToTable("families", (string)null);
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.TopMark", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("code");
+
+                    b.Property<Guid>("FamilyId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("family_id");
+
+                    b.Property<string>("Letters")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("letters")
+                        .HasComputedColumnSql("marking_letters(code)", true);
+
+                    b.Property<Guid?>("MakerId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("maker_id");
+
+                    b.PrimitiveCollection<string[]>("MarkingKeys")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text[]")
+                        .HasColumnName("marking_keys")
+                        .HasComputedColumnSql("marking_keys(marking_letters(code))", true);
+
+                    b.Property<string>("Package")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("package");
+
+                    b.Property<string>("Source")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("source");
+
+                    b.HasKey("Id")
+                        .HasName("pk_family_top_marks");
+
+                    b.HasIndex("FamilyId")
+                        .HasDatabaseName("ix_family_top_marks_family_id");
+
+                    b.HasIndex("MakerId")
+                        .HasDatabaseName("ix_family_top_marks_maker_id");
+
+                    b.HasIndex("MarkingKeys")
+                        .HasDatabaseName("ix_family_top_marks_marking_keys");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("MarkingKeys"), "gin");
+
+                    b.ToTable("family_top_marks", (string)null);
                 });
 
             modelBuilder.Entity("Catalogue.Domain.Figures.Figure", b =>
@@ -2419,6 +2812,108 @@ namespace Catalogue.Data.Migrations
                         .HasConstraintName("fk_family_makers_makers_maker_id");
                 });
 
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyMerge", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("FromId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_merges_families_from_id");
+
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("IntoId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_merges_families_into_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyMove", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("FamilyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_moves_families_family_id");
+
+                    b.HasOne("Catalogue.Domain.Components.BoardComponent", null)
+                        .WithMany()
+                        .HasForeignKey("RevisionId", "ComponentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_moves_components_revision_id_component_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyRating", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("FamilyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_ratings_families_family_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilyRelation", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("OneId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_relations_families_one_id");
+
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("OtherId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_relations_families_other_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilySplit", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("FromId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_splits_families_from_id");
+
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("ToId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_splits_families_to_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.FamilySplitPart", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("BeforeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_split_parts_families_before_id");
+
+                    b.HasOne("Catalogue.Domain.Families.FamilySplit", null)
+                        .WithMany()
+                        .HasForeignKey("SplitId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_split_parts_family_splits_split_id");
+
+                    b.HasOne("Catalogue.Domain.Components.BoardComponent", null)
+                        .WithMany()
+                        .HasForeignKey("RevisionId", "ComponentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_split_parts_components_revision_id_component_id");
+                });
+
             modelBuilder.Entity("Catalogue.Domain.Families.PartFamily", b =>
                 {
                     b.HasOne("Catalogue.Domain.Families.PartFamily", null)
@@ -2426,6 +2921,22 @@ namespace Catalogue.Data.Migrations
                         .HasForeignKey("MergedIntoId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_families_families_merged_into_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Domain.Families.TopMark", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Families.PartFamily", null)
+                        .WithMany()
+                        .HasForeignKey("FamilyId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_family_top_marks_families_family_id");
+
+                    b.HasOne("Catalogue.Domain.Makers.Maker", null)
+                        .WithMany()
+                        .HasForeignKey("MakerId")
+                        .OnDelete(DeleteBehavior.SetNull)
+                        .HasConstraintName("fk_family_top_marks_makers_maker_id");
                 });
 
             modelBuilder.Entity("Catalogue.Domain.Figures.Figure", b =>

@@ -8,6 +8,9 @@ public sealed class PartFamily
     /// <summary>Longest base number.</summary>
     public const int MaxNameLength = 120;
 
+    /// <summary>Longest note.</summary>
+    public const int MaxNoteLength = 4000;
+
     /// <summary>Its id.</summary>
     public required FamilyId Id { get; init; }
 
@@ -28,6 +31,12 @@ public sealed class PartFamily
 
     /// <summary>The datasheet's address, or null.</summary>
     public string? DatasheetUrl { get; set; }
+
+    /// <summary>The outlines it comes in, by canonical name where one is known; empty where not said.</summary>
+    public string[] Packages { get; set; } = [];
+
+    /// <summary>What a reviewer should know about it, or null.</summary>
+    public string? Note { get; set; }
 
     /// <summary>The family it was merged into, or null.</summary>
     public FamilyId? MergedIntoId { get; set; }

@@ -15,6 +15,7 @@ internal static class ApiEndpoints
         api.MapCatalogue();
         api.MapQuestions();
         api.MapDecodeLog();
+        api.MapDecodeMarking();
         api.MapDecodeQuantity();
         api.MapDecodePdo();
         api.MapDecodePackage();

@@ -17,7 +17,7 @@ public sealed class EndpointTests(SiteFixture site) : IClassFixture<SiteFixture>
 
         Assert.True(writing.Count > 25, $"Only {writing.Count} endpoints were looked at.");
         var open = writing.Where(endpoint => endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null).Select(endpoint => endpoint.RoutePattern.RawText);
-        Assert.Equal(["/api/v1/ask", "/api/v1/decode/log", "/api/v1/decode/package", "/api/v1/decode/pdo", "/api/v1/decode/quantity", "/sign-in", "/sign-in/once"], open.Order(StringComparer.Ordinal));
+        Assert.Equal(["/api/v1/ask", "/api/v1/decode/log", "/api/v1/decode/marking", "/api/v1/decode/package", "/api/v1/decode/pdo", "/api/v1/decode/quantity", "/sign-in", "/sign-in/once"], open.Order(StringComparer.Ordinal));
     }
 
     [Fact]
