@@ -45,20 +45,18 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
         """;
 
     private const string FactsSql = """
-        with members as (
-            select m.id, coalesce(m.merged_into_id, m.id) as family_id from families m where m.id = any($1) or m.merged_into_id = any($1)),
-        seen as (
-            select m.family_id, bool_or(r.state = 'published') as published,
+        with seen as (
+            select l.family_id, bool_or(r.state = 'published') as published,
                 (count(distinct t.product_id) filter (where t.product_id <> $2 and t.id <> all($3) and (r.state = 'published' or $5)))::int as designs,
                 (array_agg(distinct c.package) filter (where c.package is not null and t.product_id <> $2 and (r.state = 'published' or $5)))[1:20] as packages,
                 (count(distinct t.product_id) filter (where t.product_id <> $2 and t.id <> all($3) and (r.state = 'published' or $5) and cardinality($4) > 0 and exists (
                     select 1 from components n where n.revision_id = c.revision_id and n.board_id = c.board_id and n.family_id = any($4) and n.id <> c.id)))::int as beside
-            from members m
-            join family_links l on l.linked_family_id = m.id
+            from family_links l
             join components c on c.revision_id = l.revision_id and c.id = l.component_id
             join revisions r on r.id = l.revision_id
             join teardowns t on t.id = r.teardown_id
-            group by m.family_id)
+            where l.linked_family_id = any($6)
+            group by l.family_id)
         select f.id, f.slug, f.name, f.function_class, f.packages,
             array(select k.name_key from family_makers fm join makers k on k.id = fm.maker_id where fm.family_id = f.id
                 union all select a.name_key from family_makers fm join maker_aliases a on a.maker_id = fm.maker_id where fm.family_id = f.id) as makers,
@@ -191,12 +189,15 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
         if (families.Count == 0)
             return found;
         var (product, kin, beside) = await UnitAsync(connection, place, cancellationToken);
+        // Only an array that is known when the plan is made leads into both halves of the view.
+        var members = await IdsAsync(connection, "select id from families where id = any($1) or merged_into_id = any($1)", cancellationToken, families.Keys.Select(id => id.Value).ToArray());
         await using var command = new NpgsqlCommand(FactsSql, connection);
         command.Parameters.Add(new NpgsqlParameter { Value = families.Keys.Select(id => id.Value).ToArray() });
         command.Parameters.Add(new NpgsqlParameter { Value = product });
         command.Parameters.Add(new NpgsqlParameter { Value = kin, NpgsqlDbType = NpgsqlDbType.Array | NpgsqlDbType.Uuid });
         command.Parameters.Add(new NpgsqlParameter { Value = beside, NpgsqlDbType = NpgsqlDbType.Array | NpgsqlDbType.Uuid });
         command.Parameters.Add(new NpgsqlParameter { Value = seesDrafts });
+        command.Parameters.Add(new NpgsqlParameter { Value = members });
         await using var reader = await command.ExecuteReaderAsync(cancellationToken);
         while (await reader.ReadAsync(cancellationToken))
         {
@@ -222,19 +223,21 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
     {
         if (place is null)
             return (Guid.Empty, [], []);
-        var product = (await IdsAsync(connection, "select product_id from teardowns where id = $1", [place.Teardown.Value], cancellationToken)).SingleOrDefault();
-        var kin = await IdsAsync(connection, KinSql, [place.Teardown.Value], cancellationToken);
+        var product = (await IdsAsync(connection, "select product_id from teardowns where id = $1", cancellationToken, place.Teardown.Value)).SingleOrDefault();
+        var kin = await IdsAsync(connection, KinSql, cancellationToken, place.Teardown.Value);
         var beside = place.Board is { } board
             ? await IdsAsync(
                 connection,
-                "select distinct c.family_id from components c join revisions r on r.id = c.revision_id where r.teardown_id = $1 and c.board_id = $2 and c.family_id is not null",
-                [place.Teardown.Value, board.Value],
-                cancellationToken)
+                "select distinct c.family_id from revisions r join components c on c.revision_id = r.id where r.teardown_id = $1 and c.board_id = $2 and c.family_id is not null",
+                cancellationToken,
+                place.Teardown.Value,
+                board.Value)
+
             : [];
         return (product, kin, beside);
     }
 
-    private static async Task<Guid[]> IdsAsync(NpgsqlConnection connection, string sql, Guid[] parameters, CancellationToken cancellationToken)
+    private static async Task<Guid[]> IdsAsync(NpgsqlConnection connection, string sql, CancellationToken cancellationToken, params object[] parameters)
     {
         await using var command = new NpgsqlCommand(sql, connection);
         foreach (var parameter in parameters)

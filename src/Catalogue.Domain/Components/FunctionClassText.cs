@@ -34,7 +34,7 @@ public static class FunctionClassText
             return code;
         foreach (var functionClass in Enum.GetValues<FunctionClass>())
         {
-            if (functionClass.Word() == words)
+            if (functionClass.Word().Equals(words, StringComparison.OrdinalIgnoreCase))
                 return functionClass;
         }
 

@@ -24,8 +24,9 @@ public static class MarkingCandidates
     /// <summary>The most candidates of an answer.</summary>
     public const int MaxCandidates = 20;
 
-    private const double Temperature = 1.0;
-    private const double NoneOfThese = 10.5;
+    private const double NoneOfThese = 13;
+    private const double NewNeighbour = 9;
+    private const double NewNeighbourEachEdit = 1.5;
     private const double ClassUnknown = 0.7;
     private const double ClassRelated = 0.4;
     private const double ClassOther = 5;
@@ -63,7 +64,7 @@ public static class MarkingCandidates
             weighed.Add(best with { Cost = best.TextCost + Context(question, best) });
         }
 
-        var sum = Math.Exp(-NoneOfThese / Temperature) + weighed.Sum(one => one.Weight);
+        var sum = NoneWeight(weighed) + weighed.Sum(one => one.Weight);
         var ranked = weighed
             .Where(one => one.Weight / sum >= LeastScore)
             .OrderBy(one => one.Cost)
@@ -119,6 +120,14 @@ public static class MarkingCandidates
         return new Weighed(family, best, with, cost, cost, null);
     }
 
+    // A part of none of these families. Where a series stands in the catalogue, a member of it that does not is the likelier the more neighbours there are.
+    private static double NoneWeight(List<Weighed> weighed) =>
+        Math.Exp(-NoneOfThese)
+        + weighed
+            .Select(one => MarkingChannel.Edits(one.Reading.Signs, one.Name.Letters))
+            .Where(edits => edits > 0)
+            .Sum(edits => Math.Exp(-NewNeighbour - (NewNeighbourEachEdit * edits)));
+
     // The best that any of its known packages says; null where the question names none that is known.
     private static PackageAgreement? Agreement(PackageReading.Recognised? package, CandidateFamily family, Dictionary<string, PackageAgreement> known)
     {
@@ -155,7 +164,7 @@ public static class MarkingCandidates
 
     private static bool IsTied(List<Weighed> ranked, int place)
     {
-        var near = Temperature * Math.Log(TieRatio);
+        var near = Math.Log(TieRatio);
         return (place > 0 && ranked[place].Cost - ranked[place - 1].Cost < near) || (place + 1 < ranked.Count && ranked[place + 1].Cost - ranked[place].Cost < near);
     }
 
@@ -234,6 +243,6 @@ public static class MarkingCandidates
 
     private sealed record Weighed(CandidateFamily Family, FamilyName Name, MarkingReading Reading, double TextCost, double Cost, PackageAgreement? Package)
     {
-        public double Weight => Math.Exp(-Cost / Temperature);
+        public double Weight => Math.Exp(-Cost);
     }
 }

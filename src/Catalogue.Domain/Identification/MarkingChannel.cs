@@ -13,9 +13,9 @@ public static class MarkingChannel
 {
     private const float LookAlikeLeast = 4.6f;
     private const float LookAlikeSlope = 2.7f;
-    private const float Exchanged = 11f;
+    private const float Exchanged = 13f;
     private const float Lost = 5.5f;
-    private const float Extra = 11f;
+    private const float Extra = 12f;
     private const float Unread = 3f;
     private const float WornEnd = 3.1f;
     private const float WornEndEach = 3f;
@@ -65,6 +65,28 @@ public static class MarkingChannel
         for (var j = 1; j < m; j++)
             best = Math.Min(best, row[j] + WornEnd + (WornEndEach * (m - j)));
         return best;
+    }
+
+    /// <summary>Characters exchanged, lost or added between the two, however alike they look.</summary>
+    public static int Edits(ReadOnlySpan<char> reading, ReadOnlySpan<char> number)
+    {
+        var (n, m) = (Math.Min(reading.Length, MarkingKeys.MaxLength), Math.Min(number.Length, MarkingKeys.MaxLength));
+        Span<int> row = stackalloc int[m + 1];
+        for (var j = 0; j <= m; j++)
+            row[j] = j;
+        for (var i = 1; i <= n; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
+            for (var j = 1; j <= m; j++)
+            {
+                var above = row[j];
+                row[j] = Math.Min(diagonal + (reading[i - 1] == number[j - 1] ? 0 : 1), 1 + Math.Min(above, row[j - 1]));
+                diagonal = above;
+            }
+        }
+
+        return row[m];
     }
 
     private static float Ending(ReadOnlySpan<char> ending)
