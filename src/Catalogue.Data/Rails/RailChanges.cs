@@ -63,6 +63,8 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
             PowerFactor = Of(RailQuantityKind.PowerFactor),
             LineFrequencyHz = Of(RailQuantityKind.LineFrequency),
             BleedResistanceOhm = Of(RailQuantityKind.BleedResistance),
+            PathResistanceOhm = Of(RailQuantityKind.PathResistance),
+            ProspectiveCurrentA = Of(RailQuantityKind.ProspectiveCurrent),
             PortId = record.PortId?.Value,
         };
     }
@@ -165,5 +167,7 @@ public sealed class RailChanges(IDbContextFactory<CatalogueContext> contexts, Dr
         (RailQuantityKind.PowerFactor, "power_factor", form.PowerFactor),
         (RailQuantityKind.LineFrequency, "line_frequency_hz", form.LineFrequencyHz),
         (RailQuantityKind.BleedResistance, "bleed_resistance_ohm", form.BleedResistanceOhm),
+        (RailQuantityKind.PathResistance, "path_resistance_ohm", form.PathResistanceOhm),
+        (RailQuantityKind.ProspectiveCurrent, "prospective_current_a", form.ProspectiveCurrentA),
     ];
 }

@@ -50,6 +50,14 @@ public sealed class RailForm
     [Description("What bleeds the rail's capacitors when it is switched off, in ohm.")]
     public GivenQuantity? BleedResistanceOhm { get; set; }
 
+    /// <summary>Resistance of the path from a pack's cells to its first fuse and back, cells left out, in ohm.</summary>
+    [Description("Resistance of the path from a pack's cells to its first fuse and back, cells left out, in ohm; zero makes a short-circuit current an upper one.")]
+    public GivenQuantity? PathResistanceOhm { get; set; }
+
+    /// <summary>The current that the rail can deliver into a short, in ampere; rms on mains.</summary>
+    [Description("The current that the rail can deliver into a short, in ampere; rms on mains.")]
+    public GivenQuantity? ProspectiveCurrentA { get; set; }
+
     /// <summary>The id of the port whose rail it is.</summary>
     [Description("The id of the port whose rail it is; what the port offers then says what the rail carries where nothing is recorded.")]
     public Guid? PortId { get; set; }

@@ -51,6 +51,9 @@ public enum RatingKind
     /// <summary>Nominal voltage of one cell, in volt; where the cell's own sheet differs from its chemistry.</summary>
     CellVoltage,
 
+    /// <summary>Internal resistance of one cell, in ohm; the condition says at which charge and frequency.</summary>
+    CellResistance,
+
     /// <summary>The highest voltage across the part in use, ringing included, in volt; measured, or worked out by the reviewer.</summary>
     PeakVoltage,
 

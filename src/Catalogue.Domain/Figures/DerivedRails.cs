@@ -43,18 +43,24 @@ public static class DerivedRails
         Given Known(double value) => new(Interval.Exactly(value), offer.IsDecoded ? Evidence.Decoded : Evidence.ReadOnPart, offer.How);
     }
 
-    // The cells on the rail, else the only cells there are.
-    private static List<(RailQuantityKind Kind, Given Given)> OfPack(Rail rail, RevisionFacts facts, ILookup<ComponentId, Rating> ratings)
+    /// <summary>The cells on a pack rail, else the only cells there are; none where they do not agree on how many are in series.</summary>
+    internal static IReadOnlyList<BoardComponent> CellsOf(Rail rail, RevisionFacts facts)
     {
-        var found = new List<(RailQuantityKind Kind, Given Given)>();
+        if (rail.Kind is not RailKind.Pack)
+            return [];
         var cells = facts.Components.Where(component => component.IsFitted && component.FunctionClass is FunctionClass.Cell).ToList();
         var onRail = cells.Where(component => component.RailId == rail.Id).ToList();
         if (onRail.Count == 0 && cells is [{ RailId: null }] && facts.Rails.Count(other => other.Kind is RailKind.Pack) == 1)
             onRail = cells;
         // Two different strings on one rail would have to agree; which of them rules is the reviewer's to say.
-        if (onRail.Count == 0 || onRail.Select(component => component.SeriesCount).Distinct().Count() > 1)
+        return onRail.Select(component => component.SeriesCount).Distinct().Count() > 1 ? [] : onRail;
+    }
+
+    private static List<(RailQuantityKind Kind, Given Given)> OfPack(Rail rail, RevisionFacts facts, ILookup<ComponentId, Rating> ratings)
+    {
+        var found = new List<(RailQuantityKind Kind, Given Given)>();
+        if (CellsOf(rail, facts) is not [var cell, ..])
             return found;
-        var cell = onRail[0];
         var own = new PartFacts(cell, [.. ratings[cell.Id]], null, facts.CellChemistry).Best(RatingKind.CellVoltage);
         if (TypicalCell(facts.CellChemistry) is { } typical)
         {

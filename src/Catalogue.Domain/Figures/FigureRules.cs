@@ -15,6 +15,10 @@ public static class FigureRules
         {
             OfPart = (part, lines) => part.Is(FunctionClass.Fuse) ? FuseHeadroom.Compute(FuseHeadroom.Inputs.Of(part), lines) : null,
         },
+        new(BreakingCapacity.Rule, BreakingCapacity.Version, "Breaking capacity", "what the fuse can break ÷ what a short can draw: more is better", Unit.Ratio, true, [("can break", "I_break"), ("short", "I_short")])
+        {
+            OfPart = (part, _) => BreakingCapacity.AppliesTo(part) ? BreakingCapacity.Compute(BreakingCapacity.Inputs.Of(part)) : null,
+        },
         new(VoltageMargin.Rule, VoltageMargin.Version, "Voltage margin", "share of the rated voltage that is left: more is better", Unit.Ratio, true, [("across it", "V_stress"), ("across it", "V_peak"), ("rated", "V_rated")])
         {
             OfPart = (part, lines) => Applies(part, VoltageMargin.AppliesTo) ? VoltageMargin.Compute(VoltageMargin.Inputs.Of(part), lines) : null,

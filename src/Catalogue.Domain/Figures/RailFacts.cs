@@ -27,6 +27,9 @@ public sealed class RailFacts
     /// <summary>The fitted parts on it, in the order of the list.</summary>
     public IReadOnlyList<PartFacts> Parts { get; internal set; } = [];
 
+    /// <summary>The fitted cells of a pack rail, in the order of the list; empty for any other rail, and where they do not agree on how many are in series.</summary>
+    public IReadOnlyList<PartFacts> Cells { get; internal set; } = [];
+
     /// <summary>What is known of one kind, or null.</summary>
     public Given? Of(RailQuantityKind kind) => _quantities.GetValueOrDefault(kind);
 

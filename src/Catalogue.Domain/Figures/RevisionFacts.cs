@@ -49,6 +49,9 @@ public sealed record RevisionFacts(
                 parts.Add(new PartFacts(component, [.. ratings[component.Id]], component.RailId is { } id ? byId.GetValueOrDefault(id) : null, CellChemistry));
         foreach (var onRail in parts.Where(part => part.Rail is not null).GroupBy(part => part.Rail!))
             onRail.Key.Parts = [.. onRail];
+        var byPart = parts.ToDictionary(part => part.Component.Id);
+        foreach (var rail in rails)
+            rail.Cells = [.. DerivedRails.CellsOf(rail.Rail, this).Select(cell => byPart[cell.Id])];
         return (rails, parts);
     }
 

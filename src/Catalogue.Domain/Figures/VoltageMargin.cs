@@ -51,8 +51,8 @@ public static class VoltageMargin
             {
                 FunctionClass = functionClass,
                 RatedVoltage = wantsAc
-                    ? part.Best(RatingKind.RatedVoltageAc) ?? part.Best(RatingKind.RatedVoltage, IsForAc)
-                    : part.Best(RatingKind.RatedVoltage, rating => !IsForAc(rating)),
+                    ? part.Best(RatingKind.RatedVoltageAc) ?? part.Best(RatingKind.RatedVoltage, rating => rating.IsForAc)
+                    : part.Best(RatingKind.RatedVoltage, rating => !rating.IsForAc),
                 IsAcRating = wantsAc,
                 SeriesCount = part.Component.SeriesCount,
                 AmbientTemperature = part.Best(RatingKind.AmbientTemperature),
@@ -110,12 +110,6 @@ public static class VoltageMargin
             : lines.Guideline(inputs.FunctionClass, StressKind.Voltage, inputs.AmbientTemperature);
         return sheet.Finish(margin, Unit.Ratio, MarginLines.On(sheet, guideline, whyNot, lines.AmpleVoltage, stress, together, Unit.Volt));
     }
-
-    private static bool IsForAc(Rating rating) =>
-        rating.Kind is RatingKind.RatedVoltageAc
-        || (rating.Condition is { } condition
-            && (condition.Contains('~', StringComparison.Ordinal)
-                || condition.Split([' ', ',', ';', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries).Any(word => word.Equals("ac", StringComparison.OrdinalIgnoreCase) || word.Equals("a.c.", StringComparison.OrdinalIgnoreCase) || word.Equals("vac", StringComparison.OrdinalIgnoreCase))));
 
     private static string Noun(FunctionClass functionClass) =>
         functionClass.Is(FunctionClass.Fuse) ? "fuse"

@@ -29,4 +29,10 @@ public enum RailQuantityKind
 
     /// <summary>What bleeds the rail's capacitors when it is switched off, in ohm.</summary>
     BleedResistance,
+
+    /// <summary>Resistance of the path from a pack's cells to its first fuse and back, cells left out, in ohm; zero makes a short-circuit current an upper one.</summary>
+    PathResistance,
+
+    /// <summary>The current that the rail can deliver into a short, in ampere; rms on mains.</summary>
+    ProspectiveCurrent,
 }

@@ -14,10 +14,10 @@ public static class RailQuantityKinds
     public static Unit Unit(this RailQuantityKind kind) => kind switch
     {
         RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage => Quantities.Unit.Volt,
-        RailQuantityKind.MaxCurrent => Quantities.Unit.Ampere,
+        RailQuantityKind.MaxCurrent or RailQuantityKind.ProspectiveCurrent => Quantities.Unit.Ampere,
         RailQuantityKind.MaxPower => Quantities.Unit.Watt,
         RailQuantityKind.LineFrequency => Quantities.Unit.Hertz,
-        RailQuantityKind.BleedResistance => Quantities.Unit.Ohm,
+        RailQuantityKind.BleedResistance or RailQuantityKind.PathResistance => Quantities.Unit.Ohm,
         _ => Quantities.Unit.Ratio,
     };
 
@@ -32,13 +32,17 @@ public static class RailQuantityKinds
         RailQuantityKind.Efficiency => "efficiency",
         RailQuantityKind.PowerFactor => "power factor",
         RailQuantityKind.LineFrequency => "line frequency",
-        _ => "bleed resistance",
+        RailQuantityKind.BleedResistance => "bleed resistance",
+        RailQuantityKind.PathResistance => "path resistance, cells left out",
+        _ => "prospective short-circuit current",
     };
 
     /// <summary>Why a value cannot be, or null when it can.</summary>
     public static string? Refuse(this RailQuantityKind kind, Interval value) => kind switch
     {
         RailQuantityKind.Efficiency or RailQuantityKind.PowerFactor => value.Low > 0 && value.High <= 1 ? null : $"{kind.Word()} is a ratio above 0 and at most 1.",
+        RailQuantityKind.PathResistance when value.Low < 0 => $"{kind.Word()} is not negative.",
+        RailQuantityKind.PathResistance => value.High <= LargestResistance ? null : $"{kind.Word()} is too large to be meant.",
         _ when value.Low <= 0 => $"{kind.Word()} is above zero.",
         RailQuantityKind.BleedResistance => value.High <= LargestResistance ? null : $"{kind.Word()} is too large to be meant.",
         _ when value.High > LargestValue => $"{kind.Word()} is too large to be meant.",

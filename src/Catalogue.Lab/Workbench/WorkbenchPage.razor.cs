@@ -297,6 +297,9 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
             return;
         }
 
+        // What a fuse asks of the cells is entered at the cells.
+        if (missing.Input is "cell_resistance" && ById[component] is { FunctionClass: not FunctionClass.Cell, RailId: { } cellRail } && Record.Facts.ByRail().FirstOrDefault(rail => rail.Rail.Id == cellRail) is { Cells: [var cell, ..] })
+            component = cell.Component.Id;
         await OpenAsync(component, missing.Input switch
         {
             "rail" => "#f-rail",

@@ -65,7 +65,7 @@ public sealed class FigureRulesTests
 
     [Fact]
     public void Compute_MoreStress_NeverWidensAMargin() =>
-        Gen.Select(GenFacts, Gen.Int[0, Stresses.Length + 2], Gen.Double[1, 3]).Sample((facts, which, more) =>
+        Gen.Select(GenFacts, Gen.Int[0, Stresses.Length + 3], Gen.Double[1, 3]).Sample((facts, which, more) =>
         {
             var before = Computed(facts);
             var after = Computed(which < Stresses.Length
@@ -138,6 +138,7 @@ public sealed class FigureRulesTests
     {
         0 => RailQuantityKind.MaxVoltage,
         1 => RailQuantityKind.MaxCurrent,
+        2 => RailQuantityKind.ProspectiveCurrent,
         _ => RailQuantityKind.MaxPower,
     };
 
