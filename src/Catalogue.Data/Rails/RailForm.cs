@@ -46,6 +46,10 @@ public sealed class RailForm
     [Description("Frequency of the mains that feeds a dc bus or is fed by it, in hertz; its power then pulses at twice that.")]
     public GivenQuantity? LineFrequencyHz { get; set; }
 
+    /// <summary>Mains that a rectifier makes a dc bus from, in volt rms, over their range.</summary>
+    [Description("Mains that a rectifier makes a dc bus from, in volt rms: low and high are the ends of the range. Not for a bus behind a power-factor stage.")]
+    public GivenQuantity? LineVoltageV { get; set; }
+
     /// <summary>What bleeds the rail's capacitors when it is switched off, in ohm.</summary>
     [Description("What bleeds the rail's capacitors when it is switched off, in ohm.")]
     public GivenQuantity? BleedResistanceOhm { get; set; }

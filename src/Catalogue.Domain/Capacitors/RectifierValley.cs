@@ -54,11 +54,13 @@ public sealed record RectifierValley(Interval Peak, Interval Valley, Interval Ri
 
     private static double Conduction(double share, double frequency) => (0.5 + (Math.Asin(share) / Math.PI)) / (2 * frequency);
 
-    // The valley as a share of the peak, 0 to 1. What the capacitor gives falls with it and what the load takes rises, so they meet at most once.
-    private static double Share(double power, double mains, double frequency, double capacitance)
+    /// <summary>The valley as a share s of the peak, 0 to 1: the solution of <c>1 − s² = k · (½ + asin(s) / π)</c>. It falls with k and is zero from 2 on.</summary>
+    /// <param name="load">k, what the load takes in one period over twice what the capacitor holds at the peak: <c>P / (f · C · V_pk²)</c>; above zero.</param>
+    internal static double ShareOf(double load)
     {
+        // What the capacitor gives falls with the share and what the load takes rises, so they meet at most once.
         var (low, high) = (0.0, 1.0);
-        if (Surplus(0) <= 0)
+        if (!(Surplus(0) > 0))
             return 0;
         for (var i = 0; i < Halvings; i++)
         {
@@ -71,6 +73,8 @@ public sealed record RectifierValley(Interval Peak, Interval Valley, Interval Ri
 
         return low;
 
-        double Surplus(double share) => (capacitance * PeakOf(mains) * PeakOf(mains) * (1 - (share * share))) - (2 * power * Conduction(share, frequency));
+        double Surplus(double share) => 1 - (share * share) - (load * (0.5 + (Math.Asin(share) / Math.PI)));
     }
+
+    private static double Share(double power, double mains, double frequency, double capacitance) => ShareOf(power / (frequency * capacitance * PeakOf(mains) * PeakOf(mains)));
 }

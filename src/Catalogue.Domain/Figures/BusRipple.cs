@@ -8,6 +8,7 @@ namespace Catalogue.Domain.Figures;
 /// <remarks>
 /// <para><c>ΔV_pp = P / (2π · f · C · V)</c>, in volt peak to peak; P the power through the bus, f the line frequency, C as in
 /// <see cref="RailCapacitance"/>, V the nominal bus voltage. The current it drives through the capacitors at 2f is <c>I = P / (√2 · V)</c>.</para>
+/// <para>For a bus whose line frequency is recorded, but no line voltage: one that a rectifier feeds straight falls between peaks as <see cref="BusValley"/> says.</para>
 /// <para>Source: energy balance of a sinusoidal power; ripple small against V.</para>
 /// </remarks>
 public static class BusRipple
@@ -18,11 +19,11 @@ public static class BusRipple
     /// <summary>Raised whenever the same inputs could give another result.</summary>
     public const int Version = 1;
 
-    /// <summary>True for a dc bus whose line frequency is recorded, so that its power is known to pulse.</summary>
+    /// <summary>True for a dc bus whose line frequency is recorded, so that its power is known to pulse, and that no rectifier feeds straight.</summary>
     public static bool AppliesTo(RailFacts rail)
     {
         ArgumentNullException.ThrowIfNull(rail);
-        return rail.Rail.Kind is RailKind.DcBus && rail.Of(RailQuantityKind.LineFrequency) is not null;
+        return rail.Rail.Kind is RailKind.DcBus && rail.Of(RailQuantityKind.LineFrequency) is not null && rail.Of(RailQuantityKind.LineVoltage) is null;
     }
 
     /// <summary>Computes the ripple, in volt peak to peak.</summary>

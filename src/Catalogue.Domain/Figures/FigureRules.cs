@@ -51,6 +51,10 @@ public static class FigureRules
         {
             OfRail = rail => BusRipple.AppliesTo(rail) ? BusRipple.Compute(rail) : null,
         },
+        new(BusValley.Rule, BusValley.Version, "Bus valley", "lowest point of a rectified bus between two peaks of the mains", Unit.Volt, null, [("peak", "V_pk"), ("capacitance", "C")])
+        {
+            OfRail = rail => BusValley.AppliesTo(rail) ? BusValley.Compute(rail) : null,
+        },
     ];
 
     /// <summary>The rule of a code, or null for one that is no longer there.</summary>

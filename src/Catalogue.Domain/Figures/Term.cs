@@ -30,9 +30,9 @@ public sealed class Term
         (_lowFrom, _highFrom) = ((End.Low, End.Low), (End.High, End.High));
     }
 
-    private Term(Operation operation, Term left, Term? right)
+    private Term(Operation operation, Term left, Term? right, string symbol = "", Func<double, double>? function = null)
     {
-        (_operation, _left, _right, _symbol) = (operation, left, right, "");
+        (_operation, _left, _right, _symbol) = (operation, left, right, symbol);
         Nominal = Of(End.Nominal, End.Nominal);
         (Low, High) = (Nominal, Nominal);
         (_lowFrom, _highFrom) = ((End.Nominal, End.Nominal), (End.Nominal, End.Nominal));
@@ -53,7 +53,7 @@ public sealed class Term
         if ((operation is Operation.Quotient && right is { Low: <= 0, High: >= 0 }) || !double.IsFinite(Low) || !double.IsFinite(High) || !double.IsFinite(Nominal))
             (Low, Nominal, High) = (double.NaN, double.NaN, double.NaN);
 
-        double Of(End one, End other) => Apply(operation, left.Value(one), right?.Value(other) ?? 0);
+        double Of(End one, End other) => function is null ? Apply(operation, left.Value(one), right?.Value(other) ?? 0) : function(left.Value(one));
     }
 
     private enum Operation
@@ -68,6 +68,7 @@ public sealed class Term
         Logarithm,
         AtLeastZero,
         PowerOfTwo,
+        Function,
     }
 
     /// <summary>The lowest case, or NaN where there is none.</summary>
@@ -121,6 +122,14 @@ public sealed class Term
 
     /// <summary>Two to the power of the quantity.</summary>
     public static Term PowerOfTwo(Term of) => new(Operation.PowerOfTwo, of, null);
+
+    /// <summary>A function that has no formula, written by its name; it must rise or fall all the way. A note says what it is.</summary>
+    public static Term Function(string name, Func<double, double> function, Term of)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        ArgumentNullException.ThrowIfNull(function);
+        return new Term(Operation.Function, of, null, name, function);
+    }
 
     /// <summary>One case.</summary>
     public double Value(End end) => end switch
@@ -222,6 +231,9 @@ public sealed class Term
                 break;
             case Operation.PowerOfTwo:
                 Called("2^");
+                break;
+            case Operation.Function:
+                Called(_symbol);
                 break;
             default:
                 text.Append("max(0, ");

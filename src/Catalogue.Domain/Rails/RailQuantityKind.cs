@@ -27,6 +27,9 @@ public enum RailQuantityKind
     /// <summary>Frequency of the mains that feeds a bus or is fed by it, in hertz; its power pulses at twice that.</summary>
     LineFrequency,
 
+    /// <summary>Mains that a rectifier makes a dc bus from, in volt rms: lowest, nominal and highest of their range. A bus behind a power-factor stage has none.</summary>
+    LineVoltage,
+
     /// <summary>What bleeds the rail's capacitors when it is switched off, in ohm.</summary>
     BleedResistance,
 

@@ -13,7 +13,7 @@ public static class RailQuantityKinds
     /// <summary>The one unit in which a kind is stored.</summary>
     public static Unit Unit(this RailQuantityKind kind) => kind switch
     {
-        RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage => Quantities.Unit.Volt,
+        RailQuantityKind.MinVoltage or RailQuantityKind.NominalVoltage or RailQuantityKind.MaxVoltage or RailQuantityKind.LineVoltage => Quantities.Unit.Volt,
         RailQuantityKind.MaxCurrent or RailQuantityKind.ProspectiveCurrent => Quantities.Unit.Ampere,
         RailQuantityKind.MaxPower => Quantities.Unit.Watt,
         RailQuantityKind.LineFrequency => Quantities.Unit.Hertz,
@@ -32,6 +32,7 @@ public static class RailQuantityKinds
         RailQuantityKind.Efficiency => "efficiency",
         RailQuantityKind.PowerFactor => "power factor",
         RailQuantityKind.LineFrequency => "line frequency",
+        RailQuantityKind.LineVoltage => "line voltage, rectified into it",
         RailQuantityKind.BleedResistance => "bleed resistance",
         RailQuantityKind.PathResistance => "path resistance, cells left out",
         _ => "prospective short-circuit current",

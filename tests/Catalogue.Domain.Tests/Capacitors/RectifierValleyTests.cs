@@ -9,7 +9,7 @@ public sealed class RectifierValleyTests
 {
     private static readonly (double, double)[] Ranges = [(5, 120), (85, 264), (45, 65), (20e-6, 300e-6)];
 
-    public static TheoryData<string[]> WorkedExamples => FigureDocument.Theory("capacitors.md", "### Rectifier valley");
+    public static TheoryData<string[]> WorkedExamples => FigureDocument.Theory("bus-valley.md", "### At one line voltage");
 
     [Theory]
     [MemberData(nameof(WorkedExamples))]
