@@ -30,6 +30,9 @@ public enum RatingKind
     /// <summary>The highest temperature, in °C.</summary>
     MaxTemperature,
 
+    /// <summary>How long it is rated to last at its highest temperature, in second.</summary>
+    RatedLife,
+
     /// <summary>The current it can break, in ampere.</summary>
     BreakingCurrent,
 
@@ -44,6 +47,9 @@ public enum RatingKind
 
     /// <summary>The temperature around the part, in °C.</summary>
     AmbientTemperature,
+
+    /// <summary>The temperature of the part itself in use, case or core, in °C.</summary>
+    PartTemperature,
 
     /// <summary>Capacity of one cell, in ampere-hour.</summary>
     CellCapacity,

@@ -10,19 +10,20 @@ public static class RatingKinds
     {
         RatingKind.RatedCurrent or RatingKind.BreakingCurrent or RatingKind.RmsCurrent or RatingKind.MeanCurrent => Quantities.Unit.Ampere,
         RatingKind.RatedVoltage or RatingKind.RatedVoltageAc or RatingKind.CellVoltage or RatingKind.PeakVoltage or RatingKind.RippleVoltage or RatingKind.SpikeVoltage or RatingKind.OutputVoltage or RatingKind.ForwardVoltage => Quantities.Unit.Volt,
+        RatingKind.RatedLife => Quantities.Unit.Second,
         RatingKind.CellCapacity => Quantities.Unit.AmpereHour,
         RatingKind.ThermalResistance => Quantities.Unit.DegreeCelsiusPerWatt,
         RatingKind.Capacitance => Quantities.Unit.Farad,
         RatingKind.Resistance or RatingKind.OnResistance or RatingKind.CellResistance => Quantities.Unit.Ohm,
         RatingKind.Inductance => Quantities.Unit.Henry,
         RatingKind.RatedPower => Quantities.Unit.Watt,
-        RatingKind.MaxTemperature or RatingKind.AmbientTemperature => Quantities.Unit.DegreeCelsius,
+        RatingKind.MaxTemperature or RatingKind.AmbientTemperature or RatingKind.PartTemperature => Quantities.Unit.DegreeCelsius,
         RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient => Quantities.Unit.PerDegreeCelsius,
         _ => Quantities.Unit.Ratio,
     };
 
     /// <summary>True for what the part sees in this product, false for what it is rated for.</summary>
-    public static bool IsInUse(this RatingKind kind) => kind is RatingKind.CurrentSharing or RatingKind.AmbientTemperature or RatingKind.PeakVoltage or RatingKind.RippleVoltage or RatingKind.SpikeVoltage
+    public static bool IsInUse(this RatingKind kind) => kind is RatingKind.CurrentSharing or RatingKind.AmbientTemperature or RatingKind.PartTemperature or RatingKind.PeakVoltage or RatingKind.RippleVoltage or RatingKind.SpikeVoltage
         or RatingKind.OutputVoltage or RatingKind.TurnsRatio or RatingKind.DutyCycle or RatingKind.RmsCurrent or RatingKind.MeanCurrent;
 
     /// <summary>The words a person reads, such as <c>rated current</c>.</summary>
@@ -37,11 +38,13 @@ public static class RatingKinds
         RatingKind.RatedPower => "rated power",
         RatingKind.OnResistance => "on-resistance, one part",
         RatingKind.MaxTemperature => "highest temperature",
+        RatingKind.RatedLife => "rated life at the highest temperature",
         RatingKind.BreakingCurrent => "breaking capacity",
         RatingKind.CurrentSharing => "current sharing",
         RatingKind.Derating => "derating",
         RatingKind.TemperatureSlope => "temperature slope",
         RatingKind.AmbientTemperature => "ambient temperature",
+        RatingKind.PartTemperature => "temperature of the part in use",
         RatingKind.CellCapacity => "capacity of one cell",
         RatingKind.CellVoltage => "nominal voltage of one cell",
         RatingKind.CellResistance => "internal resistance of one cell",
@@ -64,9 +67,9 @@ public static class RatingKinds
     {
         RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle when value.Low <= 0 || value.High > 1 => $"{kind.Word()} is a ratio above 0 and at most 1.",
         RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient when value.Low < 0 || value.High > 0.1 => $"{kind.Word()} is 0 to 0.1 per °C.",
-        RatingKind.MaxTemperature or RatingKind.AmbientTemperature when value.Low < -273.15 || value.High > 1000 => "A temperature is between −273.15 and 1000 °C.",
+        RatingKind.MaxTemperature or RatingKind.AmbientTemperature or RatingKind.PartTemperature when value.Low < -273.15 || value.High > 1000 => "A temperature is between −273.15 and 1000 °C.",
         RatingKind.TemperatureFactor when value.Low < 1 || value.High > 10 => "A temperature factor is 1 to 10.",
-        RatingKind.TemperatureFactor or RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle or RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient or RatingKind.MaxTemperature or RatingKind.AmbientTemperature => null,
+        RatingKind.TemperatureFactor or RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.DutyCycle or RatingKind.TemperatureSlope or RatingKind.TemperatureCoefficient or RatingKind.MaxTemperature or RatingKind.AmbientTemperature or RatingKind.PartTemperature => null,
         RatingKind.Resistance or RatingKind.RippleVoltage or RatingKind.SpikeVoltage when value.Low < 0 => $"{kind.Word()} is not negative.",
         RatingKind.Resistance or RatingKind.RippleVoltage or RatingKind.SpikeVoltage => value.High <= LargestValue ? null : $"{kind.Word()} is too large to be meant.",
         _ when value.Low <= 0 => $"{kind.Word()} is above zero.",

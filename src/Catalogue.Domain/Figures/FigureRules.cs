@@ -35,6 +35,10 @@ public static class FigureRules
         {
             OfPart = (part, _) => Applies(part, ConductionLoss.AppliesTo) ? ConductionLoss.Compute(ConductionLoss.Inputs.Of(part)) : null,
         },
+        new(AluminiumLife.Rule, AluminiumLife.Version, "Capacitor life", "estimate by the rule of ten degrees", Unit.Second, null, [("rated", "L_0"), ("at", "T_rated"), ("measured", "T_part")])
+        {
+            OfPart = (part, _) => AluminiumLife.AppliesTo(part) ? AluminiumLife.Compute(AluminiumLife.Inputs.Of(part)) : null,
+        },
         new(PackEnergy.Rule, PackEnergy.Version, "Pack energy", "from the arrangement of the cells", Unit.WattHour, null, [("one cell", "Q_cell"), ("at", "v")])
         {
             OfPart = (part, _) => part.Is(FunctionClass.Cell) ? PackEnergy.Compute(PackEnergy.Inputs.Of(part)) : null,

@@ -53,7 +53,7 @@ public sealed class PartFacts(BoardComponent component, IReadOnlyList<Rating> ra
     }
 
     // What a part sees, or what makes it lose more: the larger is the worse.
-    private static bool Wears(RatingKind kind) => kind is RatingKind.AmbientTemperature or RatingKind.TemperatureSlope or RatingKind.PeakVoltage or RatingKind.RippleVoltage
+    private static bool Wears(RatingKind kind) => kind is RatingKind.AmbientTemperature or RatingKind.PartTemperature or RatingKind.TemperatureSlope or RatingKind.PeakVoltage or RatingKind.RippleVoltage
         or RatingKind.SpikeVoltage or RatingKind.RmsCurrent or RatingKind.MeanCurrent or RatingKind.ForwardVoltage or RatingKind.OnResistance or RatingKind.TemperatureFactor or RatingKind.TemperatureCoefficient
         or RatingKind.ThermalResistance or RatingKind.TurnsRatio or RatingKind.OutputVoltage;
 }

@@ -26,7 +26,7 @@ public static class QuantityParser
     /// <summary>Reads the quantities in a free description: only numbers with their units count, no codes.</summary>
     internal static QuantityReading ReadProse(string? text, PartKind kind) => Read(text, kind, null, isProse: true);
 
-    /// <summary>Reads the one value of a field; a bare number is taken in the unit of the field.</summary>
+    /// <summary>Reads the one value of a field; a bare number is taken in the unit of the field. A field of times takes hours too, such as <c>2000 h</c>.</summary>
     /// <param name="text">As typed.</param>
     /// <param name="assumed">The unit to take where the text has none, or null to refuse it.</param>
     /// <returns>
@@ -35,6 +35,8 @@ public static class QuantityParser
     /// </returns>
     public static QuantityReading ReadOne(string? text, Unit? assumed = null)
     {
+        if (assumed is Unit.Second && WithoutHours(text) is { } number)
+            return InSeconds(text!, ReadOne(number, Unit.Second));
         var reading = Read(text, PartKind.NotSaid, assumed);
         return reading switch
         {
@@ -44,6 +46,28 @@ public static class QuantityParser
             QuantityReading.Read { Quantities: [{ Quantity.Value: null }] } => new QuantityReading.Refused($"“{Shorten(text)}” is a range; this field takes one value, with its spread if need be, such as 5 V ± 5 %."),
             QuantityReading.Read { Quantities: [{ Quantity.Count: > 1 }] } => new QuantityReading.Refused($"“{Shorten(text)}” counts several; this field takes the value of one."),
             _ => reading,
+        };
+    }
+
+    // What stands before the hours, or null. Only a field of times takes them: elsewhere an h may be a henry.
+    private static string? WithoutHours(string? text)
+    {
+        var plain = text?.TrimEnd() ?? "";
+        foreach (var word in (ReadOnlySpan<string>)["hours", "hour", "hrs", "h"])
+            if (plain.EndsWith(word, StringComparison.OrdinalIgnoreCase) && plain[..^word.Length].TrimEnd() is { Length: > 0 } before && char.IsAsciiDigit(before[^1]))
+                return before;
+        return null;
+    }
+
+    private static QuantityReading InSeconds(string text, QuantityReading hours)
+    {
+        const double seconds = 3600;
+        return hours switch
+        {
+            QuantityReading.Read { Quantities: [{ Quantity: { Value: { } value, Low: { } low, High: { } high, Unit: Unit.Second } } found] } read when double.IsFinite(high * seconds) && double.IsFinite(low * seconds) =>
+                read with { Quantities = [found with { Quantity = Quantity.Between(low * seconds, value * seconds, high * seconds, Unit.Second) }] },
+            QuantityReading.Refused => hours,
+            _ => new QuantityReading.Refused($"“{Shorten(text)}” is no plain number of hours; write it as 2000 h."),
         };
     }
 

@@ -10,8 +10,9 @@ public static class QuantityText
     private const string NoBreakSpace = "\u00A0";
     private static readonly string[] Prefixes = ["p", "n", "µ", "m", "", "k", "M", "G"];
     private const int PlainPrefix = 4;
+    private const double SecondsInAnHour = 3600;
 
-    /// <summary>Such as <c>4.7 kΩ</c>, <c>35 A</c>, <c>25 °C</c> or, for a ratio, <c>0.83</c>.</summary>
+    /// <summary>Such as <c>4.7 kΩ</c>, <c>35 A</c>, <c>25 °C</c> or, for a ratio, <c>0.83</c>; a time from an hour on in hours, such as <c>2000 h</c>.</summary>
     /// <param name="value">A finite value in the base unit.</param>
     /// <param name="unit">Its unit.</param>
     /// <param name="digits">Significant digits, 1 to 15.</param>
@@ -27,6 +28,8 @@ public static class QuantityText
             return Number(value, digits) + NoBreakSpace + sign;
         if (unit is Unit.DegreeCelsius or Unit.Kilogram or Unit.Metre || value == 0)
             return Number(value, digits) + NoBreakSpace + sign;
+        if (IsInHours(value, unit))
+            return Number(value / SecondsInAnHour, digits) + NoBreakSpace + "h";
 
         var rounded = Round(value, digits);
         var step = (int)Math.Floor(Math.Log10(Math.Abs(rounded)) / 3);
@@ -39,12 +42,14 @@ public static class QuantityText
 
     /// <summary>The two ends and the middle with one unit, such as <c>20 / 25.6 / 29.2 V</c>.</summary>
     public static string Of(Interval interval, Unit unit, int digits = 4) =>
-        interval.Low == interval.High ? Of(interval.Nominal, unit, digits) : InBaseUnit(interval, unit, digits);
+        interval.Low == interval.High ? Of(interval.Nominal, unit, digits)
+        : IsInHours(interval.Nominal, unit) ? Cases(interval, SecondsInAnHour, digits) + NoBreakSpace + "h"
+        : InBaseUnit(interval, unit, digits);
 
     /// <summary>The same without a prefix, such as <c>0.4 V</c>: where a thousandth that is overlooked can hurt.</summary>
     public static string InBaseUnit(Interval interval, Unit unit, int digits = 4)
     {
-        var values = interval.Low == interval.High ? Number(interval.Nominal, digits) : $"{Number(interval.Low, digits)} / {Number(interval.Nominal, digits)} / {Number(interval.High, digits)}";
+        var values = interval.Low == interval.High ? Number(interval.Nominal, digits) : Cases(interval, 1, digits);
         return values + (unit.Sign() is { Length: > 0 } sign ? NoBreakSpace + sign : "");
     }
 
@@ -101,6 +106,11 @@ public static class QuantityText
         var decimals = rounded == 0 ? 0 : Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(rounded))), 0, 15);
         return WithMinusSign(rounded.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture));
     }
+
+    private static bool IsInHours(double value, Unit unit) => unit is Unit.Second && Math.Abs(value) >= SecondsInAnHour;
+
+    private static string Cases(Interval interval, double per, int digits) =>
+        $"{Number(interval.Low / per, digits)} / {Number(interval.Nominal / per, digits)} / {Number(interval.High / per, digits)}";
 
     private static double Round(double value, int digits)
     {

@@ -32,7 +32,7 @@ public static class FamilyRatings
     [
         .. uses
             .SelectMany(use => use.Ratings.Select(rating => (Use: use, Rating: rating)))
-            .Where(row => row.Rating.Kind is not (RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.AmbientTemperature))
+            .Where(row => row.Rating.Kind is not (RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.AmbientTemperature or RatingKind.PartTemperature))
             .GroupBy(row => (row.Rating.Kind, Condition: Key(row.Rating.Condition)))
             .OrderBy(group => group.Key.Kind)
             .ThenBy(group => group.Key.Condition, StringComparer.Ordinal)

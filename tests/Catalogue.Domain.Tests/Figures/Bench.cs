@@ -43,7 +43,9 @@ public static class Bench
 
     public static Rating Rating(RatingKind kind, double value, string? condition = null) => Rating(kind, Interval.Exactly(value), condition);
 
-    public static Rating Rating(RatingKind kind, Interval value, string? condition = null) => new()
+    public static Rating Rating(RatingKind kind, Interval value, string? condition = null) => Rating(kind, Evidence.ReadOnPart, value, condition);
+
+    public static Rating Rating(RatingKind kind, Evidence evidence, Interval value, string? condition = null) => new()
     {
         RevisionId = Revision,
         Id = RatingId.New(),
@@ -53,7 +55,7 @@ public static class Bench
         Nominal = value.Nominal,
         High = value.High,
         Condition = condition,
-        Evidence = Evidence.ReadOnPart,
+        Evidence = evidence,
     };
 
     public static RevisionFacts Part(FunctionClass functionClass, (Rail Rail, List<RailQuantity> Known) rail, IEnumerable<Rating> ratings, CircuitPosition? position = null, int parallel = 1, int series = 1)

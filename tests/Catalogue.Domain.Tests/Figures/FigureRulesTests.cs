@@ -19,7 +19,7 @@ public sealed class FigureRulesTests
 
     // What makes more of a stress, never less of it.
     private static readonly RatingKind[] Stresses =
-        [RatingKind.PeakVoltage, RatingKind.RippleVoltage, RatingKind.SpikeVoltage, RatingKind.RmsCurrent, RatingKind.MeanCurrent, RatingKind.AmbientTemperature, RatingKind.TemperatureSlope, RatingKind.OutputVoltage, RatingKind.ForwardVoltage];
+        [RatingKind.PeakVoltage, RatingKind.RippleVoltage, RatingKind.SpikeVoltage, RatingKind.RmsCurrent, RatingKind.MeanCurrent, RatingKind.AmbientTemperature, RatingKind.PartTemperature, RatingKind.TemperatureSlope, RatingKind.OutputVoltage, RatingKind.ForwardVoltage];
 
     private static readonly Gen<RevisionFacts> GenFacts = Gen.Select(
         Gen.Int[0, Classes.Length - 1], Gen.Int[0, Positions.Length - 1], Gen.Select(Gen.Int[1, 4], Gen.Int[1, 3]), Gen.Bool,
@@ -34,7 +34,7 @@ public sealed class FigureRulesTests
             var own = Enum.GetValues<RatingKind>()
                 .Where(kind => kind is not (RatingKind.PeakVoltage or RatingKind.RmsCurrent or RatingKind.MeanCurrent) || ratings[3 * (int)kind] > 0.5)
                 .Where(kind => isComplete || ratings[3 * (int)kind] > 0.2)
-                .Select(kind => Bench.Rating(kind, kind is RatingKind.TemperatureFactor ? Interval.Create(1.2, 1.5, 1.9) : kind is RatingKind.TemperatureSlope ? Interval.Create(0.001, 0.002, 0.003) : Spread(kind.Unit(), 1, ratings, (int)kind)));
+                .Select(kind => Bench.Rating(kind, kind is RatingKind.PartTemperature ? Evidence.Measured : Evidence.ReadOnPart, kind is RatingKind.TemperatureFactor ? Interval.Create(1.2, 1.5, 1.9) : kind is RatingKind.TemperatureSlope ? Interval.Create(0.001, 0.002, 0.003) : Spread(kind.Unit(), 1, ratings, (int)kind)));
             return Bench.Part(Classes[functionClass], rail, own.ToList(), Positions[position], count.Item1, count.Item2) with { CellChemistry = "lfp" };
         });
 

@@ -22,6 +22,31 @@ public sealed class QuantityTextTests
             Assert.Equal(signed, Back(QuantityText.Exact(signed, unit)).Value);
         }, iter: 20_000);
 
+    [Theory]
+    [InlineData(3599, "3.599\u00A0ks")]
+    [InlineData(3600, "1\u00A0h")]
+    [InlineData(7.2e6, "2000\u00A0h")]
+    [InlineData(85.9, "85.9\u00A0s")]
+    public void Of_Time_IsInHoursFromAnHourOn(double seconds, string text) => Assert.Equal(text, QuantityText.Of(seconds, Unit.Second));
+
+    [Theory]
+    [InlineData("2000 h", 7.2e6)]
+    [InlineData("2000h", 7.2e6)]
+    [InlineData("1.5 hours", 5400)]
+    [InlineData("90", 90)]
+    [InlineData("90 s", 90)]
+    public void ReadOne_FieldOfTimes_TakesHoursToo(string text, double seconds) =>
+        Assert.Equal((seconds, Unit.Second), Assert.IsType<QuantityReading.Read>(QuantityParser.ReadOne(text, Unit.Second)) is { Quantities: [{ Quantity: var read }] } ? (read.Value!.Value, read.Unit) : default);
+
+    [Theory]
+    [InlineData("5 A h", Unit.Second)]
+    [InlineData("h", Unit.Second)]
+    [InlineData("2,000 h", Unit.Second)]
+    [InlineData("1e308 h", Unit.Second)]
+    [InlineData("2000 h", Unit.Volt)]
+    [InlineData("2000 h", null)]
+    public void ReadOne_HoursThatAreNone_AreRefused(string text, Unit? field) => Assert.IsType<QuantityReading.Refused>(QuantityParser.ReadOne(text, field));
+
     [Fact]
     public void Exact_AnyQuantity_ReadsBackToAnEqualOne() =>
         Gen.Select(GenValue.Array[3], Gen.Int[0, Units.Length - 1], Gen.Int[0, 4], Gen.Int[1, 12], Gen.Int[0, 2]).Sample((values, index, form, count, current) =>
