@@ -1,5 +1,4 @@
 using Catalogue.Domain.Quantities;
-using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -12,21 +11,21 @@ internal static class ClaimedAgainstMeasured
 {
     public static IEnumerable<Contradiction> Find(ConsistencyFacts facts)
     {
-        foreach (var claim in facts.Claims.Where(claim => claim is { Value: > 0, Unit: not null }))
+        foreach (var claim in facts.StatedClaims)
         {
-            foreach (var test in facts.Tests.Where(test => test.Unit == claim.Unit && test.Value is not null && test.Subject.Trim().Equals(claim.Subject.Trim(), StringComparison.OrdinalIgnoreCase)))
+            foreach (var test in facts.Tests.Where(test => test.Unit == claim.Claims[0].Unit && test.Value is not null && test.Subject.Trim().Equals(claim.Subject.Trim(), StringComparison.OrdinalIgnoreCase)))
             {
                 if (claim.PortId is not null && test.PortId is not null && claim.PortId != test.PortId)
                     continue;
                 // The case that lies nearest to the claim decides: the spread of a measurement contradicts nothing.
-                var (low, high) = ((test.Low ?? test.Value!.Value) / claim.Value!.Value, (test.High ?? test.Value!.Value) / claim.Value.Value);
+                var (low, high) = ((test.Low ?? test.Value!.Value) / claim.Value, (test.High ?? test.Value!.Value) / claim.Value);
                 if (Weigh(low, high, test.Unit is Unit.WattHour or Unit.AmpereHour) is not { } severity)
                     continue;
                 yield return new Contradiction(
                     "claimed_against_measured",
                     severity,
-                    $"{claim.Subject}: measured is {QuantityText.Number(100 * test.Value!.Value / claim.Value.Value, 3)} % of what is claimed.",
-                    new StatedFact("claimed", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value),
+                    $"{claim.Subject}: measured is {QuantityText.Number(100 * test.Value!.Value / claim.Value, 3)} % of what is claimed ({claim.Places}).",
+                    claim.As("claimed"),
                     new StatedFact("measured", QuantityText.Of(test.Value.Value, test.Unit!.Value), test.Conditions, test.Id.Value));
             }
         }

@@ -38,6 +38,12 @@ public sealed record ConsistencyFacts(
     internal Given? CellVoltage(BoardComponent cell) =>
         new PartFacts(cell, [.. Facts.Ratings.Where(rating => rating.ComponentId == cell.Id)], null, Facts.CellChemistry).Best(RatingKind.CellVoltage) ?? DerivedRails.TypicalCell(Facts.CellChemistry)?.Nominal;
 
-    /// <summary>The claims of a unit that give a number.</summary>
-    internal IEnumerable<(Claim Claim, double Value)> ClaimsIn(Unit unit) => Claims.Where(claim => claim.Unit == unit && claim.Value > 0).Select(claim => (claim, claim.Value!.Value));
+    /// <summary>The claims that give a number, those of one subject, value and port together, in the order of the list.</summary>
+    internal IEnumerable<StatedClaim> StatedClaims => Claims
+        .Where(claim => claim is { Value: > 0, Unit: not null })
+        .GroupBy(claim => (Subject: claim.Subject.Trim().ToUpperInvariant(), claim.Unit, claim.Value, claim.PortId))
+        .Select(same => new StatedClaim([.. same], same.Key.Value!.Value));
+
+    /// <summary>Those of a unit.</summary>
+    internal IEnumerable<StatedClaim> ClaimsIn(Unit unit) => StatedClaims.Where(claim => claim.Claims[0].Unit == unit);
 }

@@ -7,6 +7,7 @@ public static class Contradictions
     [
         MarginBeyondLine.Find,
         PackAgainstClaims.Find,
+        OutputAgainstEnergy.Find,
         EfficiencyAboveOne.Find,
         ClaimedAgainstMeasured.Find,
         RailAgainstCells.Find,

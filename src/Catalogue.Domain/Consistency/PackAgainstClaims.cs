@@ -1,6 +1,5 @@
 using Catalogue.Domain.Packs;
 using Catalogue.Domain.Quantities;
-using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -10,33 +9,33 @@ internal static class PackAgainstClaims
 {
     public static IEnumerable<Contradiction> Find(ConsistencyFacts facts)
     {
-        foreach (var (claim, wattHours) in facts.ClaimsIn(Unit.WattHour))
+        foreach (var energy in facts.ClaimsIn(Unit.WattHour).Where(claim => !claim.IsOutput))
         {
             if (EfficiencyAboveOne.PackEnergyOf(facts) is { } pack
-                && CapacityClaim.Compare(Interval.Exactly(wattHours), Interval.Create(pack.Low!.Value, pack.Nominal!.Value, pack.High!.Value)) is Reckoning<CapacityClaim.Labelled<EnergyLabel>>.Done { Value: var energy }
-                && Weigh(energy.Label) is { } weight)
+                && CapacityClaim.Compare(Interval.Exactly(energy.Value), Interval.Create(pack.Low!.Value, pack.Nominal!.Value, pack.High!.Value)) is Reckoning<CapacityClaim.Labelled<EnergyLabel>>.Done { Value: var compared }
+                && Weigh(compared.Label) is { } weight)
                 yield return new Contradiction(
                     "pack_energy_against_claim",
                     weight,
-                    $"The claimed energy is {QuantityText.Number(100 * energy.Ratio.Nominal, 3)} % of what the cells hold.",
-                    new StatedFact("claimed energy", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value),
+                    $"The claimed {energy.Subject} ({energy.Places}) is {QuantityText.Number(100 * compared.Ratio.Nominal, 3)} % of what the cells hold.",
+                    energy.As("claimed energy"),
                     new StatedFact("pack energy, computed", QuantityText.Of(pack.Nominal.Value, Unit.WattHour), null, pack.Subject));
 
             // Capacity is claimed at one cell's voltage on power banks; where the pack's own voltage fits instead, nothing contradicts.
-            foreach (var (capacityClaim, ampereHours) in facts.ClaimsIn(Unit.AmpereHour).Where(found => found.Claim.PortId is null))
+            foreach (var capacity in facts.ClaimsIn(Unit.AmpereHour).Where(claim => !claim.IsOutput))
             {
                 var cell = facts.Cells.FirstOrDefault();
                 if (cell is null || facts.CellVoltage(cell) is not { } voltage)
                     continue;
-                var atCell = Label(wattHours, Interval.Exactly(ampereHours) * voltage.Interval);
-                var atPack = Label(wattHours, Interval.Exactly(ampereHours * cell.SeriesCount) * voltage.Interval);
+                var atCell = Label(energy.Value, Interval.Exactly(capacity.Value) * voltage.Interval);
+                var atPack = Label(energy.Value, Interval.Exactly(capacity.Value * cell.SeriesCount) * voltage.Interval);
                 if (atCell is { } one && atPack is { } other && Weigh(one) is { } found && Weigh(other) is not null)
                     yield return new Contradiction(
                         "claimed_capacity_against_energy",
                         found,
-                        "The claimed capacity and the claimed energy do not belong to one pack, neither at one cell's voltage nor at the pack's.",
-                        new StatedFact("claimed capacity", capacityClaim.AsPrinted, $"{QuantityText.Of(ampereHours * voltage.Interval.Nominal, Unit.WattHour)} at {QuantityText.Of(voltage.Interval.Nominal, Unit.Volt)}", capacityClaim.Id.Value),
-                        new StatedFact("claimed energy", claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
+                        $"The claimed {capacity.Subject} ({capacity.Places}) and the claimed {energy.Subject} ({energy.Places}) do not belong to one pack, neither at one cell's voltage nor at the pack's.",
+                        capacity.As("claimed capacity") with { Source = $"{capacity.Places}: {QuantityText.Of(capacity.Value * voltage.Interval.Nominal, Unit.WattHour)} at {QuantityText.Of(voltage.Interval.Nominal, Unit.Volt)}" },
+                        energy.As("claimed energy"));
             }
         }
     }

@@ -1,7 +1,6 @@
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
-using Catalogue.Domain.Text;
 
 namespace Catalogue.Domain.Consistency;
 
@@ -27,22 +26,23 @@ internal static class PortsAgainstClaims
                     new StatedFact("label", port.AsPrinted ?? "", null, port.Id.Value));
 
         var offers = outputs.Select(port => (Port: port, Offer: PortOffer.Of(port))).Where(found => found.Offer is not null).ToList();
-        foreach (var (claim, total) in facts.ClaimsIn(Unit.Watt).Where(found => found.Claim.PortId is null && found.Claim.Subject.Contains("total", StringComparison.OrdinalIgnoreCase)))
+        foreach (var claim in facts.ClaimsIn(Unit.Watt).Where(claim => claim.PortId is null && claim.Subject.Contains("total", StringComparison.OrdinalIgnoreCase)))
         {
+            var total = claim.Value;
             foreach (var (port, offer) in offers.Where(found => found.Offer!.MaxWatts > total * (1 + Slack)))
                 yield return new Contradiction(
                     "port_above_total",
                     ContradictionSeverity.Contradiction,
-                    $"{port.Name} alone offers more than the total that is claimed.",
+                    $"{port.Name} alone offers more than the total that is claimed ({claim.Places}).",
                     new StatedFact(port.Name, QuantityText.Of(offer!.MaxWatts, Unit.Watt, 3), offer.How, port.Id.Value),
-                    new StatedFact(claim.Subject, claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
+                    claim.As(claim.Subject));
             if (offers.Count == outputs.Count && offers.Count > 0 && offers.Sum(found => found.Offer!.MaxWatts * found.Port.Quantity) is var sum && sum < total * (1 - Slack))
                 yield return new Contradiction(
                     "total_above_ports",
                     ContradictionSeverity.Contradiction,
-                    "All ports together offer less than the total that is claimed.",
+                    $"All ports together offer less than the total that is claimed ({claim.Places}).",
                     new StatedFact("all ports", QuantityText.Of(sum, Unit.Watt, 3), null, null),
-                    new StatedFact(claim.Subject, claim.AsPrinted, SnakeCase.Code(claim.Place).Replace('_', ' '), claim.Id.Value));
+                    claim.As(claim.Subject));
         }
     }
 }

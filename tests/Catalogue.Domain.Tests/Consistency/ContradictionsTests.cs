@@ -56,6 +56,65 @@ public sealed class ContradictionsTests
         Single(Facts(Bench.Part(FunctionClass.OtherPart, Bench.Rail(), [])) with { Claims = [Claim("output", "printed", claimed, unit)], Tests = [Test("Output ", measured, unit)] }, "claimed_against_measured")?.Severity);
 
     [Fact]
+    public void Claims_ThatSayTheSame_AreOneFactWithBothPlaces()
+    {
+        var claims = new[] { Claim("energy", "111Wh", 111, Unit.WattHour, ClaimPlace.Label), Claim("Energy ", "111 Wh", 111, Unit.WattHour, ClaimPlace.Box) };
+        var found = Single(Facts(Pack) with { Claims = claims, Tests = [Test("energy", 40, Unit.WattHour)] }, "pack_energy_against_claim")!;
+        Assert.Equal("The claimed energy (label and box) is 150 % of what the cells hold.", found.Words);
+        Assert.Equal(("111Wh / 111 Wh", "label and box", claims[0].Id.Value), (found.One.Says, found.One.Source, found.One.RecordId!.Value));
+        Assert.Equal("energy: measured is 36 % of what is claimed (label and box).", Single(Facts(Pack) with { Claims = claims, Tests = [Test("energy", 40, Unit.WattHour)] }, "claimed_against_measured")!.Words);
+    }
+
+    [Fact]
+    public void Claims_ThatDiffer_HaveWordsOfTheirOwn()
+    {
+        var facts = Facts(Pack) with
+        {
+            Claims = [Claim("energy", "111Wh", 111, Unit.WattHour, ClaimPlace.Label), Claim("energy", "111.02Wh", 111.02, Unit.WattHour, ClaimPlace.Box), Claim("capacity", "40Ah", 40, Unit.AmpereHour, ClaimPlace.WebPage)],
+            Tests = [Test("energy", 40, Unit.WattHour)],
+        };
+        var words = Contradictions.Find(facts).Select(found => found.Words).ToList();
+        Assert.True(words.Count >= 6);
+        Assert.Equal(words.Count, words.Distinct().Count());
+    }
+
+    [Theory]
+    [InlineData(12, "12000mAh (5V 3A)", null)]
+    [InlineData(14.5, "rated 14500mAh 5V", ContradictionSeverity.LookAgain)]
+    [InlineData(15, "15Ah at 5 V", ContradictionSeverity.Contradiction)]
+    [InlineData(5, "5Ah (5V)", ContradictionSeverity.LookAgain)]
+    [InlineData(15, "15Ah", null)]
+    [InlineData(15, "15Ah at 5 V or 9 V", null)]
+    public void RatedOutput_AgainstTheEnergy_IsWeighedByTheHouseBands(double ampereHours, string printed, ContradictionSeverity? severity)
+    {
+        var facts = Facts(Bench.Part(FunctionClass.OtherPart, Bench.Rail(), []));
+        var output = Claim("rated output", printed, ampereHours, Unit.AmpereHour);
+        Assert.Equal(severity, Single(facts with { Claims = [output, Claim("energy", "74Wh", 74, Unit.WattHour)] }, "output_against_energy")?.Severity);
+        Assert.Equal(severity, Single(Facts(Pack) with { Claims = [output] }, "output_against_energy")?.Severity);
+    }
+
+    [Fact]
+    public void RatedOutput_NoEnergyClaimed_IsHeldAgainstTheCapacityAtOneCell()
+    {
+        // Cells of unknown capacity: nothing is computed of the pack, 20 Ah at 3.7 V are claimed.
+        var facts = Facts(Bench.Part(FunctionClass.Cell, Bench.Rail(kind: RailKind.Pack), [Bench.Rating(RatingKind.CellVoltage, 3.7)])) with
+        {
+            Claims = [Claim("capacity", "20000mAh", 20, Unit.AmpereHour), Claim("rated output", "15Ah at 5V", 15, Unit.AmpereHour, ClaimPlace.Box)],
+        };
+        var found = Single(facts, "output_against_energy")!;
+        Assert.Equal("The claimed rated output (box) is 101 % of the claimed capacity (label) at one cell's voltage: more comes out than goes in.", found.Words);
+        Assert.Equal(("box: 75\u00A0Wh at 5\u00A0V", "label: 74\u00A0Wh at 3.7\u00A0V"), (found.One.Source, found.Other.Source));
+        Assert.Null(Single(facts, "claimed_capacity_against_energy"));
+    }
+
+    [Fact]
+    public void RatedOutput_WithinTheSpreadOfTheCells_IsOnlyWorthALook()
+    {
+        var pack = Bench.Part(FunctionClass.Cell, Bench.Rail(kind: RailKind.Pack), [Bench.Rating(RatingKind.CellCapacity, Interval.Create(4.8, 5, 5.4)), Bench.Rating(RatingKind.CellVoltage, 3.7)], parallel: 4);
+        Assert.Equal(ContradictionSeverity.LookAgain, Single(Facts(pack) with { Claims = [Claim("rated output", "15Ah at 5V", 15, Unit.AmpereHour)] }, "output_against_energy")!.Severity);
+    }
+
+    [Fact]
     public void Efficiency_AboveOne_IsAContradiction()
     {
         var found = Single(Facts(Pack) with { Tests = [Test("efficiency at 5 V", 1.04, Unit.Ratio)] }, "efficiency_above_one");
@@ -143,8 +202,8 @@ public sealed class ContradictionsTests
 
     private static Contradiction? Single(ConsistencyFacts facts, string code) => Contradictions.Find(facts).SingleOrDefault(found => found.Code == code);
 
-    private static Claim Claim(string subject, string printed, double value, Unit unit) =>
-        new() { RevisionId = Revision, Id = ClaimId.New(), Subject = subject, AsPrinted = printed, Value = value, Unit = unit };
+    private static Claim Claim(string subject, string printed, double value, Unit unit, ClaimPlace place = ClaimPlace.Label) =>
+        new() { RevisionId = Revision, Id = ClaimId.New(), Subject = subject, AsPrinted = printed, Value = value, Unit = unit, Place = place };
 
     private static BenchTest Test(string subject, double value, Unit unit) => new() { RevisionId = Revision, Id = BenchTestId.New(), Subject = subject, Value = value, Unit = unit };
 }
