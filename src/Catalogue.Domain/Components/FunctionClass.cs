@@ -33,8 +33,11 @@ public enum FunctionClass
     /// <summary>A microcontroller.</summary>
     Microcontroller,
 
-    /// <summary>A power transistor.</summary>
+    /// <summary>A power transistor; taken as a MOSFET unless it is said to be bipolar.</summary>
     Switch,
+
+    /// <summary>A bipolar power transistor: rated by V_CEO and I_C, without an on-resistance.</summary>
+    BipolarTransistor,
 
     /// <summary>A rectifier or diode in the power path.</summary>
     Rectifier,

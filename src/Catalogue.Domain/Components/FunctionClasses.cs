@@ -16,6 +16,7 @@ public static class FunctionClasses
         (FunctionClass.CellProtection, "cell protection", null),
         (FunctionClass.Microcontroller, "microcontroller", null),
         (FunctionClass.Switch, "switch", null),
+        (FunctionClass.BipolarTransistor, "bipolar power transistor", FunctionClass.Switch),
         (FunctionClass.Rectifier, "rectifier", null),
         (FunctionClass.SignalDiode, "signal diode", null),
         (FunctionClass.Transistor, "signal transistor", null),

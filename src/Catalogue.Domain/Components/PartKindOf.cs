@@ -37,7 +37,7 @@ public static class PartKindOf
     {
         FunctionClass.Resistor or FunctionClass.Shunt => PartKind.Resistor,
         FunctionClass.Inductor => PartKind.Inductor,
-        FunctionClass.Switch or FunctionClass.Transistor => PartKind.Transistor,
+        FunctionClass.Switch or FunctionClass.BipolarTransistor or FunctionClass.Transistor => PartKind.Transistor,
         FunctionClass.Rectifier or FunctionClass.SignalDiode or FunctionClass.Indicator => PartKind.Diode,
         FunctionClass.Timing => PartKind.Crystal,
         FunctionClass.Varistor => PartKind.Varistor,

@@ -14,8 +14,8 @@ public static class DeratingParts
     };
 
     /// <summary>
-    /// The guidelines' class of a recorded part, or null where none fits. A power transistor is taken as a MOSFET: the record does not tell
-    /// it from a bipolar one. A safety capacitor has none: its ac rating already is the limit.
+    /// The guidelines' class of a recorded part, or null where none fits. A power transistor is taken as a MOSFET unless it is recorded as
+    /// bipolar; for those no guideline is listed. A safety capacitor has none: its ac rating already is the limit.
     /// </summary>
     public static DeratingPart? For(FunctionClass? functionClass) => functionClass switch
     {

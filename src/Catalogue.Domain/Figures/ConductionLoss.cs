@@ -56,8 +56,9 @@ public static class ConductionLoss
         }
     }
 
-    /// <summary>True for the classes of part that it is computed for.</summary>
-    public static bool AppliesTo(FunctionClass functionClass) => functionClass.Is(FunctionClass.Switch) || functionClass.Is(FunctionClass.Rectifier);
+    /// <summary>True for the classes of part that it is computed for. A bipolar transistor has no on-resistance, and its saturation voltage hangs on the base drive.</summary>
+    public static bool AppliesTo(FunctionClass functionClass) =>
+        (functionClass.Is(FunctionClass.Switch) && functionClass is not FunctionClass.BipolarTransistor) || functionClass.Is(FunctionClass.Rectifier);
 
     /// <summary>Computes the loss of the place, in watt.</summary>
     public static FigureResult Compute(Inputs inputs)

@@ -59,7 +59,10 @@ public static class CurrentMargin
         ArgumentOutOfRangeException.ThrowIfLessThan(inputs.ParallelCount, 1);
         var sheet = new Sheet();
         var part = inputs.FunctionClass.Word();
-        var rated = sheet.Need(inputs.RatedCurrent, "I_rated", $"rated current of one {part}", Unit.Ampere, "rated_current", $"the {part}'s rated current");
+        var (name, words) = inputs.FunctionClass is FunctionClass.BipolarTransistor
+            ? ($"rated collector current, I_C, of one {part}", $"the {part}'s rated collector current, I_C")
+            : ($"rated current of one {part}", $"the {part}'s rated current");
+        var rated = sheet.Need(inputs.RatedCurrent, "I_rated", name, Unit.Ampere, "rated_current", words);
         var together = rated;
         if (inputs.ParallelCount > 1)
         {

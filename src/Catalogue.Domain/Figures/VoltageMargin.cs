@@ -9,7 +9,7 @@ namespace Catalogue.Domain.Figures;
 /// <para><c>margin = 1 − V_stress / (m · V_rated)</c>, m parts in series that share the voltage; <see cref="VoltageStress"/> says how V_stress
 /// comes about. 0 is the rating itself; the guideline allows a share k of it and so lies at 1 − k.</para>
 /// <para>An ac rating is held against the rms voltage of mains, a dc rating against dc or peak; the one is never taken for the other: an ac
-/// rating of a film part is not its dc rating divided by √2. Source: definition; guidelines stand in <see cref="LineTable"/>.</para>
+/// rating of a film part is not its dc rating divided by √2. A bipolar transistor is held to its V_CEO, the harshest of its ratings. Source: definition; guidelines stand in <see cref="LineTable"/>.</para>
 /// </remarks>
 public static class VoltageMargin
 {
@@ -88,14 +88,13 @@ public static class VoltageMargin
         ArgumentNullException.ThrowIfNull(lines);
         ArgumentOutOfRangeException.ThrowIfLessThan(inputs.SeriesCount, 1);
         var sheet = new Sheet();
-        var kind = inputs.IsAcRating ? "ac " : "";
-        var rated = sheet.Need(
-            inputs.RatedVoltage,
-            "V_rated",
-            $"rated {kind}voltage of one {inputs.Stress.Part}",
-            Unit.Volt,
-            inputs.IsAcRating ? "rated_voltage_ac" : "rated_voltage",
-            inputs.IsAcRating ? $"the {inputs.Stress.Part}'s ac voltage rating; a dc rating does not count on mains" : $"the {inputs.Stress.Part}'s dc voltage rating");
+        var (kind, needed) = inputs switch
+        {
+            { IsAcRating: true } => ("ac voltage", $"the {inputs.Stress.Part}'s ac voltage rating; a dc rating does not count on mains"),
+            { FunctionClass: FunctionClass.BipolarTransistor } => ("collector-emitter voltage, V_CEO,", $"the {inputs.Stress.Part}'s collector-emitter voltage rating, V_CEO"),
+            _ => ("voltage", $"the {inputs.Stress.Part}'s dc voltage rating"),
+        };
+        var rated = sheet.Need(inputs.RatedVoltage, "V_rated", $"rated {kind} of one {inputs.Stress.Part}", Unit.Volt, inputs.IsAcRating ? "rated_voltage_ac" : "rated_voltage", needed);
         var together = inputs.SeriesCount == 1 ? rated : rated * sheet.Set(Interval.Exactly(inputs.SeriesCount), "m", "in series", Unit.Ratio, "arrangement as recorded");
         if (inputs.SeriesCount > 1)
             sheet.LeaveOut("How evenly the parts in series share the voltage is not known; even sharing is taken.");

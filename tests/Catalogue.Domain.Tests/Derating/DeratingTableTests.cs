@@ -36,6 +36,7 @@ public sealed class DeratingTableTests
 
     [Theory]
     [InlineData(FunctionClass.Switch, DeratingPart.Mosfet)]
+    [InlineData(FunctionClass.BipolarTransistor, null)]
     [InlineData(FunctionClass.Rectifier, DeratingPart.RectifierDiode)]
     [InlineData(FunctionClass.AluminiumCapacitor, DeratingPart.AluminiumCapacitor)]
     [InlineData(FunctionClass.SafetyCapacitor, null)]

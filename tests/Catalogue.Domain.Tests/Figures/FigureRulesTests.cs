@@ -11,7 +11,7 @@ namespace Catalogue.Domain.Tests.Figures;
 public sealed class FigureRulesTests
 {
     private static readonly FunctionClass[] Classes =
-        [FunctionClass.BladeFuse, FunctionClass.Switch, FunctionClass.Rectifier, FunctionClass.AluminiumCapacitor, FunctionClass.SafetyCapacitor, FunctionClass.Connector, FunctionClass.Cell];
+        [FunctionClass.BladeFuse, FunctionClass.Switch, FunctionClass.BipolarTransistor, FunctionClass.Rectifier, FunctionClass.AluminiumCapacitor, FunctionClass.SafetyCapacitor, FunctionClass.Connector, FunctionClass.Cell];
 
     private static readonly CircuitPosition?[] Positions = [null, .. Enum.GetValues<CircuitPosition>()];
 
