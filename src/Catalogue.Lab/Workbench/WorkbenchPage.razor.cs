@@ -8,6 +8,7 @@ using Catalogue.Domain.Photos;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Domain.Text;
+using Catalogue.Domain.Topologies;
 using Catalogue.Lab.Accounts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
@@ -552,6 +553,7 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
         {
             { dialog => dialog.Teardown, Record.Id },
             { dialog => dialog.Board, board },
+            { dialog => dialog.Suggested, board is null ? [] : BoardTopologies.Suggest(Record.Facts, [board]).GetValueOrDefault(board.Id) ?? [] },
             { dialog => dialog.Saved, ShowBoardAsync },
         });
 

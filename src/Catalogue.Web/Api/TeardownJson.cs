@@ -11,6 +11,7 @@ using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
+using Catalogue.Domain.Topologies;
 
 namespace Catalogue.Web.Api;
 
@@ -51,7 +52,10 @@ public sealed record TeardownJson(
     public sealed record SamplePart(DateOnly? TakenApartOn, string? TakenApartBy, SampleSource Obtained, string? ObtainedNote, string? Condition, string? Firmware);
 
     /// <summary>A board with its components.</summary>
-    public sealed record BoardPart(Guid Id, string Letter, string Name, Guid? ParentId, IReadOnlyList<string> Topology, string? Note, IReadOnlyList<ComponentPart> Components, uint? Version);
+    public sealed record BoardPart(Guid Id, string Letter, string Name, Guid? ParentId, IReadOnlyList<string> Topology, IReadOnlyList<SuggestedTopologyPart>? SuggestedTopologies, string? Note, IReadOnlyList<ComponentPart> Components, uint? Version);
+
+    /// <summary>A topology that the parts of a board suggest and its tags do not hold; in drafts only, never stored.</summary>
+    public sealed record SuggestedTopologyPart(Topology Topology, string Tag, double Score, IReadOnlyList<string> Reasons);
 
     /// <summary>A component: one part line. The package stands as read; its canonical name is null where it names no package that is known.</summary>
     public sealed record ComponentPart(
@@ -204,6 +208,7 @@ public sealed record TeardownJson(
         var callouts = record.Callouts.ToLookup(row => row.PhotoId);
         var rails = record.Facts.ByRail().ToDictionary(rail => rail.Rail.Id);
         var recorded = record.RailQuantities.ToDictionary(row => (row.RailId, row.Kind));
+        var suggested = isDraft ? BoardTopologies.Suggest(record.Facts, record.Boards) : null;
         return new TeardownJson(
             record.Slug,
             record.Number,
@@ -223,6 +228,7 @@ public sealed record TeardownJson(
                     board.Name,
                     board.ParentId?.Value,
                     board.Topology,
+                    isDraft ? [.. (suggested!.GetValueOrDefault(board.Id) ?? []).Select(score => new SuggestedTopologyPart(score.Topology, score.Topology.Word(), Math.Round(score.Score, 4), score.Reasons()))] : null,
                     board.Note,
                     [.. components[board.Id].Select(component => Component(component, record, ratings, isDraft))],
                     Version(board.Version))),
