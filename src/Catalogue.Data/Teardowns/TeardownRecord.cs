@@ -88,7 +88,7 @@ public sealed record TeardownRecord
     public required IReadOnlyList<PublishedRevision> Publications { get; init; }
 
     /// <summary>The facts that figures and cautions are computed from.</summary>
-    public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities) { Ports = Ports, Tests = Tests, CellChemistry = Revision.CellChemistry };
+    public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities) { Ports = Ports, Tests = Tests, IsolationPaths = IsolationPaths, CellChemistry = Revision.CellChemistry };
 
     /// <summary>What of it does not go together, worst first.</summary>
     public IReadOnlyList<Contradiction> Contradictions => Domain.Consistency.Contradictions.Find(new ConsistencyFacts(Facts, Claims, Tests, Callouts, Figures, FamilyRatings));

@@ -1,5 +1,6 @@
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Rails;
 
@@ -21,6 +22,9 @@ public sealed record RevisionFacts(
 
     /// <summary>All bench tests; cautions look for hot surfaces.</summary>
     public IReadOnlyList<BenchTest> Tests { get; init; } = [];
+
+    /// <summary>All measured isolation paths; cautions look for those across a barrier.</summary>
+    public IReadOnlyList<MeasuredPath> IsolationPaths { get; init; } = [];
 
     /// <summary>The cells' chemistry as recorded, or null.</summary>
     public string? CellChemistry { get; init; }

@@ -32,6 +32,9 @@ public sealed class MeasuredPath : IEditableRecord
 
     private const double MetresInMillimetre = 1e-3;
 
+    private static readonly string[] PrimaryWords = ["primary", "mains"];
+    private static readonly string[] SecondaryWords = ["secondary", "output"];
+
     /// <inheritdoc />
     public required RevisionId RevisionId { get; set; }
 
@@ -98,6 +101,17 @@ public sealed class MeasuredPath : IEditableRecord
     /// <inheritdoc />
     public uint Version { get; init; }
 
+    /// <summary>
+    /// True where the path crosses insulation that protects a person: it is taken as such, or one end is said to be at the mains or primary side and the other at the
+    /// secondary or output side. Functional insulation protects nobody.
+    /// </summary>
+    public bool CrossesBarrier => Insulation switch
+    {
+        InsulationKind.Functional => false,
+        not null => true,
+        null => (IsAt(From, PrimaryWords) && IsAt(To, SecondaryWords)) || (IsAt(To, PrimaryWords) && IsAt(From, SecondaryWords)),
+    };
+
     /// <summary>What the path says beside the value it may be compared with.</summary>
     public IsolationNote ToNote()
     {
@@ -118,4 +132,6 @@ public sealed class MeasuredPath : IEditableRecord
                 IsCoated = IsCoated,
             });
     }
+
+    private static bool IsAt(string end, string[] words) => Array.Exists(words, word => end.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Catalogue.Domain.Capacitors;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
@@ -44,6 +45,8 @@ public static class Cautions
                 "mains",
                 "Mains voltage",
                 $"{Names(rails.Where(rail => rail.IsMains))} connects straight to the mains. Opening or powering the unit uncovered can kill. Work like this is for people trained for it, with the supply isolated."));
+        if (Barrier(facts, rails) is { } barrier)
+            cautions.Add(barrier);
         var packs = rails.Where(rail => rail.Rail.Kind is RailKind.Pack).ToList();
         if (revision.CellChemistry is { } chemistry)
             cautions.Add(new Caution(
@@ -68,6 +71,35 @@ public static class Cautions
                 $"{hottest.Subject}: {QuantityText.Of((hottest.High ?? hottest.Value)!.Value, Unit.DegreeCelsius, 3)} in our test. Let it cool before touching."));
         return cautions;
     }
+
+    // Where insulation alone stands between mains and what a hand may reach: mains and a secondary on one board, or a path that was measured across it.
+    private static Caution? Barrier(RevisionFacts facts, IReadOnlyList<RailFacts> rails)
+    {
+        var paths = facts.IsolationPaths.Where(path => path.CrossesBarrier).ToList();
+        var boards = rails
+            .SelectMany(rail => rail.Parts.Select(part => (part.Component.BoardId, Rail: rail)))
+            .Distinct()
+            .GroupBy(found => found.BoardId, found => found.Rail)
+            .Where(board => board.Any(rail => rail.IsMains) && board.Any(IsReachable))
+            .ToList();
+        if (paths.Count == 0 && boards.Count == 0)
+            return null;
+        var meet = boards.Select(board => $"{Names(board.Where(rail => rail.IsMains))} and {Names(board.Where(IsReachable))} meet on one board. ").Distinct();
+        var measured = paths.Count switch
+        {
+            0 => "No path across the insulation between them was measured.",
+            1 => $"The path from {paths[0].From} to {paths[0].To} was measured across it.",
+            var several => $"{several.ToString(CultureInfo.InvariantCulture)} paths were measured across it.",
+        };
+        return new Caution(
+            "isolation_barrier",
+            "Insulation between mains and what can be touched",
+            $"{string.Concat(meet)}{measured} A distance seen from outside does not show that the insulation holds, and an opened, cut or scraped barrier is no longer the one that was built. "
+            + "What this record shows is no ground to power or use such a unit: the product standard, local codes and people licensed under them decide.");
+    }
+
+    // A dc rail of a port, or a low-voltage one: what a user may come to touch.
+    private static bool IsReachable(RailFacts rail) => !rail.IsMains && (rail.Rail.PortId is not null || rail.Rail.Kind is RailKind.LowVoltage);
 
     // Null for a low-voltage rail of which nothing says that it stores much: every 5 V supply would else carry a caution.
     private static EnergyScreen? ScreenOf(RailFacts rail)

@@ -1,6 +1,7 @@
 using Catalogue.Domain.BenchLogs;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Figures;
+using Catalogue.Domain.Isolation;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
@@ -82,6 +83,53 @@ public sealed class CautionsTests
         Assert.Equal([bus.Rail.Id, null], cautions.Select(caution => caution.RailId));
     }
 
+    [Theory]
+    [InlineData(RailKind.LowVoltage, true, true)]
+    [InlineData(RailKind.LowVoltage, false, false)]
+    [InlineData(RailKind.DcBus, true, false)]
+    public void For_MainsAndAReachableRail_OnOneBoardHaveABarrier(RailKind kind, bool onOneBoard, bool isThere)
+    {
+        var mains = Bench.Part(FunctionClass.Switch, Bench.Rail(max: 264, mains: true), []);
+        var other = Bench.Part(FunctionClass.Switch, Bench.Rail(max: 20, kind: kind), []);
+        if (onOneBoard)
+            other.Components[0].BoardId = mains.Components[0].BoardId;
+        var found = For(Joined(mains, other)).SingleOrDefault(caution => caution.Key == "isolation_barrier");
+        Assert.Equal(isThere, found is not null);
+        if (found is null)
+            return;
+        Assert.StartsWith("bus and bus meet on one board. No path across the insulation between them was measured.", found.Text, StringComparison.Ordinal);
+        Assert.EndsWith("the product standard, local codes and people licensed under them decide.", found.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void For_RailOfAPort_IsReachableWhateverItsKind()
+    {
+        var mains = Bench.Part(FunctionClass.Switch, Bench.Rail(max: 264, mains: true), []);
+        var output = Bench.Part(FunctionClass.Switch, Bench.Rail(max: 20, kind: RailKind.Other), []);
+        (output.Components[0].BoardId, output.Rails[0].PortId) = (mains.Components[0].BoardId, PortId.New());
+        Assert.Contains("isolation_barrier", Keys(Joined(mains, output)));
+    }
+
+    [Theory]
+    [InlineData(InsulationKind.Reinforced, "pads of U3", "pads of U4", true)]
+    [InlineData(InsulationKind.Functional, "primary pads of U3", "secondary pads of U3", false)]
+    [InlineData(null, "primary pads of U3", "Output pads of U3", true)]
+    [InlineData(null, "secondary side of T1", "mains pin", true)]
+    [InlineData(null, "pad 1", "pad 2", false)]
+    public void For_MeasuredPath_IsCautionedAgainstWhereItCrossesABarrier(InsulationKind? insulation, string from, string to, bool isThere)
+    {
+        var path = new MeasuredPath { RevisionId = default, Id = MeasuredPathId.New(), From = from, To = to, Insulation = insulation };
+        var found = For(new RevisionFacts([], [], [], []) { IsolationPaths = [path] });
+        Assert.Equal(isThere ? [$"The path from {from} to {to} was measured across it."] : [], found.Select(caution => caution.Text.Split(" A distance")[0]));
+    }
+
+    [Fact]
+    public void For_SeveralPaths_AreCounted()
+    {
+        var paths = Enumerable.Range(0, 3).Select(_ => new MeasuredPath { RevisionId = default, Id = MeasuredPathId.New(), From = "a", To = "b", Insulation = InsulationKind.Basic }).ToList();
+        Assert.StartsWith("3 paths were measured across it.", Assert.Single(For(new RevisionFacts([], [], [], []) { IsolationPaths = paths })).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void For_NothingRecorded_HasNone() => Assert.Empty(For(new RevisionFacts([], [], [], [])));
 
@@ -99,6 +147,9 @@ public sealed class CautionsTests
             OpenedAt = default,
         },
         facts);
+
+    private static RevisionFacts Joined(RevisionFacts one, RevisionFacts other) =>
+        new([.. one.Components, .. other.Components], [.. one.Ratings, .. other.Ratings], [.. one.Rails, .. other.Rails], [.. one.RailQuantities, .. other.RailQuantities]);
 
     private static List<string> Keys(RevisionFacts facts) => [.. For(facts).Select(caution => caution.Key)];
 }
