@@ -25,10 +25,7 @@ public sealed record PortOffer(double MinVolts, double MaxVolts, double MaxAmper
     public static PortOffer? Decoded(Port port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        var words = new List<uint>();
-        foreach (var text in port.CapabilityWords)
-            if (WordText.Read(text, out var word) is null)
-                words.Add(word);
+        var words = WordText.ReadAll(port.CapabilityWords);
         if (words.Count == 0)
             return null;
         var list = CapabilityList.Of(words);

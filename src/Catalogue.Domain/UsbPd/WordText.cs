@@ -75,4 +75,15 @@ public static class WordText
 
         return new string(digits, 0, count);
     }
+
+    /// <summary>The readable ones of several, in their order.</summary>
+    public static IReadOnlyList<uint> ReadAll(IEnumerable<string> texts)
+    {
+        ArgumentNullException.ThrowIfNull(texts);
+        var words = new List<uint>();
+        foreach (var text in texts)
+            if (Read(text, out var word) is null)
+                words.Add(word);
+        return words;
+    }
 }

@@ -1,21 +1,21 @@
 using System.Globalization;
-using Catalogue.Domain.Products;
-using Catalogue.Domain.UsbPd;
 
-namespace Catalogue.Site.Teardowns;
+namespace Catalogue.Domain.UsbPd;
 
 /// <summary>The supplies that a port's captured words offer, each in words.</summary>
 public static class SupplyWords
 {
     /// <summary>One line a word, such as <c>9 V 3 A</c> or <c>3.3 to 11 V, 2.75 A, programmable</c>.</summary>
-    public static IEnumerable<string> Of(Port port)
+    /// <param name="words">As captured.</param>
+    public static IEnumerable<string> Of(IReadOnlyList<string> words)
     {
-        ArgumentNullException.ThrowIfNull(port);
-        for (var i = 0; i < port.CapabilityWords.Length; i++)
-            yield return WordText.Read(port.CapabilityWords[i], out var word) is null ? Of(CapabilityWord.Decode(word, i + 1)) : "not readable";
+        ArgumentNullException.ThrowIfNull(words);
+        for (var i = 0; i < words.Count; i++)
+            yield return WordText.Read(words[i], out var word) is null ? Of(CapabilityWord.Decode(word, i + 1)) : "not readable";
     }
 
-    private static string Of(Capability capability) => capability switch
+    /// <summary>One supply in words.</summary>
+    internal static string Of(Capability capability) => capability switch
     {
         Capability.Fixed x => $"{Volts(x.VoltageMv)} {Amperes(x.MaxCurrentMa)}",
         Capability.Battery x => $"{Volts(x.MinMv, x.MaxMv)}, {Thousandth(x.MaxPowerMw)}\u00A0W, battery",
