@@ -4,7 +4,7 @@ namespace Catalogue.Domain.Identification;
 /// <remarks>
 /// <para>
 /// The cost is -ln of the probability of the likeliest way from number to reading, in nats: every sign is read right, exchanged for a look-alike
-/// (dearer the less alike), exchanged for any other, lost, or one too many; an end may be worn off, an ending (packing, grade, lot) may be glued on,
+/// (dearer the less alike), exchanged for any other, lost, or one too many; an end may be worn off (what is longer than two signs is rather left out on purpose, as ordering letters are), an ending (packing, grade, lot) may be glued on,
 /// a beginning may be missing or added (maker prefixes).
 /// </para>
 /// <para>House rule: the costs are fitted to mangled invented numbers; <c>docs/identification.md</c> says how.</para>
@@ -16,9 +16,11 @@ public static class MarkingChannel
     private const float Exchanged = 13f;
     private const float Lost = 5.5f;
     private const float Extra = 12f;
-    private const float Unread = 3f;
+    private const float Unread = 2f;
     private const float WornEnd = 3.1f;
     private const float WornEndEach = 3f;
+    private const float LeftOutEach = 1f;
+    private const int Worn = 2;
     private const float WornStart = 9f;
     private const float WornStartEach = 1.2f;
     private const float AddedStart = 9f;
@@ -63,7 +65,7 @@ public static class MarkingChannel
 
         best = Math.Min(best, row[m]);
         for (var j = 1; j < m; j++)
-            best = Math.Min(best, row[j] + WornEnd + (WornEndEach * (m - j)));
+            best = Math.Min(best, row[j] + WornEnd + (WornEndEach * Math.Min(m - j, Worn)) + (LeftOutEach * Math.Max(0, m - j - Worn)));
         return best;
     }
 
