@@ -29,7 +29,7 @@ internal static class QuelvaneLath65
         Facts = new TeardownForm
         {
             Title = "Quelvane Lath 65",
-            Standfirst = "Gives the 65 W that its label promises, at every voltage it offers, and its mains fuse has room.",
+            Standfirst = "Gives the 65 W that its label promises, at every voltage it offers, and its mains fuse has room for the current.",
             Year = 2024,
             MassKg = 0.118,
             TakenApartOn = new DateOnly(2025, 10, 14),
@@ -300,8 +300,8 @@ internal static class QuelvaneLath65
                 ["U4"],
                 ["output"]),
             new(
-                "The mains fuse has room",
-                "At 90 V, the lowest line we tried, 65 W out needs about 1.22 A. The 2 A time-lag fuse, at the 60 °C measured beside it, may carry about 1.86 A: headroom **1.52**, and 1.37 in the worst case.",
+                "The mains fuse has room for the current, not for every voltage",
+                "At 90 V, the lowest line we tried, 65 W out needs about 1.22 A. The 2 A time-lag fuse, at the 60 °C measured beside it, may carry about 1.86 A: headroom **1.52**, and 1.37 in the worst case. Its print says 250 V; a socket at 240 V may reach 264 V, and there it is over its rating.",
                 ["F1"],
                 ["efficiency", "power factor", "temperature"]),
             new(
