@@ -23,6 +23,8 @@ if (filters.Count == 0 || filters.Any(filter => filter == "*" || filter.Contains
 {
     await IdentificationMeasurement.RunAsync(100_000, withTrigram: true);
     await IdentificationMeasurement.RunAsync(1_000_000, withTrigram: false);
+    if (filters.Count > 0 && filters.All(filter => filter.Contains("Identification", StringComparison.OrdinalIgnoreCase)))
+        return;
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args.Length == 0 ? ["--filter", "*"] : args, config);
