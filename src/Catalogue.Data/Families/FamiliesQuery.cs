@@ -30,7 +30,7 @@ public sealed class FamiliesQuery(IDbContextFactory<CatalogueContext> contexts)
         var published = context.Revisions.Where(row => row.State == RevisionState.Published);
         var families = context.Families.Where(row => row.MergedIntoId == null);
         if (!seesDrafts)
-            families = families.Where(row => context.Components.Any(component => component.FamilyId == row.Id && published.Any(revision => revision.Id == component.RevisionId)));
+            families = families.Where(row => context.FamilyLinks.Any(link => link.FamilyId == row.Id && published.Any(revision => revision.Id == link.RevisionId)));
         if (PartNumber.From(search)?.SearchKey is { Length: > 0 } key)
         {
             var pattern = key.Length < 3 ? key + "%" : "%" + key + "%";
@@ -57,7 +57,7 @@ public sealed class FamiliesQuery(IDbContextFactory<CatalogueContext> contexts)
                 row.Slug,
                 row.Name,
                 row.FunctionClass,
-                Designs = context.Components.Where(component => component.FamilyId == row.Id && published.Any(revision => revision.Id == component.RevisionId)).Select(component => component.RevisionId).Distinct().Count(),
+                Designs = context.FamilyLinks.Where(link => link.FamilyId == row.Id && published.Any(revision => revision.Id == link.RevisionId)).Select(link => link.RevisionId).Distinct().Count(),
             })
             .ToListAsync(cancellationToken);
         var page = rows.Take(limit).ToList();

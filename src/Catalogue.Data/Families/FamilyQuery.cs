@@ -84,9 +84,11 @@ public sealed class FamilyQuery(IDbContextFactory<CatalogueContext> contexts)
         if (await context.Families.SingleOrDefaultAsync(row => row.Slug == slug, cancellationToken) is not { } family)
             return new Answer.Nothing();
         var target = family.MergedIntoId is { } into ? await context.Families.SingleAsync(row => row.Id == into, cancellationToken) : family;
-        var members = context.Families.Where(row => row.Id == target.Id || row.MergedIntoId == target.Id).Select(row => row.Id);
-        var uses = await context.Components
-            .Where(row => row.FamilyId != null && members.Contains(row.FamilyId.Value))
+        // Only ids that are known when the plan is made lead into both halves of the view.
+        var members = await context.Families.Where(row => row.Id == target.Id || row.MergedIntoId == target.Id).Select(row => row.Id).ToListAsync(cancellationToken);
+        var uses = await context.FamilyLinks
+            .Where(row => members.Contains(row.LinkedFamilyId))
+            .Join(context.Components, row => new { row.RevisionId, Id = row.ComponentId }, row => new { row.RevisionId, row.Id }, (_, component) => component)
             .Join(context.Revisions.Where(row => row.State == RevisionState.Published), row => row.RevisionId, row => row.Id, (component, revision) => new { Component = component, Revision = revision })
             .Join(context.Teardowns, row => row.Revision.TeardownId, row => row.Id, (row, teardown) => new { row.Component, row.Revision, teardown.Slug })
             .Join(context.Boards, row => new { row.Component.RevisionId, row.Component.BoardId }, row => new { row.RevisionId, BoardId = row.Id }, (row, board) => new { row.Component, row.Revision, row.Slug, Board = board })

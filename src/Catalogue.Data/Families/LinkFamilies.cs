@@ -29,7 +29,7 @@ internal static class LinkFamilies
         if (wanted.TrueForAll(number => found.ContainsKey(number.MatchKey)))
             return found;
 
-        await context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({OpeningLock})", cancellationToken);
+        await LockAsync(context, cancellationToken);
         found = await FindAsync(context, wanted, cancellationToken);
         var missing = wanted.Where(number => !found.ContainsKey(number.MatchKey)).ToList();
         var stems = missing.Select(number => Slug.From(number.MatchKey, "part")).ToList();
@@ -57,10 +57,17 @@ internal static class LinkFamilies
         return found;
     }
 
+    /// <summary>Takes the lock under which families are opened, named, merged and split, until the transaction ends.</summary>
+    public static Task LockAsync(CatalogueContext context, CancellationToken cancellationToken) =>
+        context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({OpeningLock})", cancellationToken);
+
     private static async Task<Dictionary<string, FamilyId>> FindAsync(CatalogueContext context, List<PartNumber> wanted, CancellationToken cancellationToken)
     {
         var keys = wanted.Select(number => number.MatchKey).ToList();
-        var aliases = await context.FamilyAliases.Where(row => keys.Contains(row.MatchKey)).Select(row => new { row.MatchKey, row.FamilyId }).ToListAsync(cancellationToken);
+        var aliases = await context.FamilyAliases
+            .Where(row => keys.Contains(row.MatchKey))
+            .Join(context.Families, row => row.FamilyId, family => family.Id, (row, family) => new { row.MatchKey, FamilyId = family.MergedIntoId ?? family.Id })
+            .ToListAsync(cancellationToken);
         var own = await context.Families.Where(row => keys.Contains(row.MatchKey)).Select(row => new { row.MatchKey, Id = row.MergedIntoId ?? row.Id }).ToListAsync(cancellationToken);
         var found = aliases.ToDictionary(row => row.MatchKey, row => row.FamilyId, StringComparer.Ordinal);
         foreach (var row in own)

@@ -40,9 +40,9 @@ public sealed class SiteCountsQuery(IDbContextFactory<CatalogueContext> contexts
             .Select(group => new { group.Key, Count = group.Count() })
             .ToDictionaryAsync(row => row.Key, row => row.Count, cancellationToken);
         var components = context.Components.Where(row => published.Any(revision => revision.Id == row.RevisionId));
-        var families = await components
-            .Where(row => row.FamilyId != null)
-            .Join(context.Families, row => row.FamilyId, family => family.Id, (_, family) => family.MergedIntoId ?? family.Id)
+        var families = await context.FamilyLinks
+            .Where(row => published.Any(revision => revision.Id == row.RevisionId))
+            .Select(row => row.FamilyId)
             .Distinct()
             .CountAsync(cancellationToken);
         var makers = await published

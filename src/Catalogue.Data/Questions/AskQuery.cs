@@ -94,7 +94,7 @@ public sealed class AskQuery(NpgsqlDataSource source)
         var first = question.Has.Count > 0 ? sql.Add(question.Has[0].Family) : null;
         var counted = first is null
             ? "null::bigint as components, null::text as family"
-            : $"(select count(*) from components c where c.revision_id = r.id and c.family_id in ({FamilyMembers(first)})) as components, (select coalesce(t.name, f.name) from families f left join families t on t.id = f.merged_into_id where f.slug = {first}) as family";
+            : $"(select count(*) from ({FamilyParts(first)}) p where p.revision_id = r.id) as components, (select coalesce(t.name, f.name) from families f left join families t on t.id = f.merged_into_id where f.slug = {first}) as family";
         var after = mark is { Moment: { } moment } ? $" and (r.published_at, r.id) < ({sql.Add(moment)}, {sql.Add(mark.Id)})" : "";
         var rows = await ReadAsync(
             connection,
@@ -134,7 +134,8 @@ public sealed class AskQuery(NpgsqlDataSource source)
             from components c
             join revisions r on r.id = c.revision_id join teardowns t on t.id = r.teardown_id
             join boards b on b.revision_id = c.revision_id and b.id = c.board_id
-            left join families f on f.id = c.family_id left join families ft on ft.id = f.merged_into_id
+            left join family_moves mv on mv.revision_id = c.revision_id and mv.component_id = c.id
+            left join families f on f.id = coalesce(mv.family_id, c.family_id) left join families ft on ft.id = f.merged_into_id
             where {Published}{where}{after}
             order by r.published_at desc, c.id desc limit {sql.Add(question.Limit + 1)}
             """,
@@ -155,7 +156,8 @@ public sealed class AskQuery(NpgsqlDataSource source)
             join revisions r on r.id = g.revision_id join teardowns t on t.id = r.teardown_id
             join components c on c.revision_id = g.revision_id and c.id = g.component_id
             join boards b on b.revision_id = c.revision_id and b.id = c.board_id
-            left join families f on f.id = c.family_id left join families ft on ft.id = f.merged_into_id
+            left join family_moves mv on mv.revision_id = c.revision_id and mv.component_id = c.id
+            left join families f on f.id = coalesce(mv.family_id, c.family_id) left join families ft on ft.id = f.merged_into_id
             """;
         var sql = new Sql();
         var where = $"{Published} and g.rule = {sql.Add(rank.Figure)}{Conditions(sql, question, designs: false)}";
@@ -261,10 +263,8 @@ public sealed class AskQuery(NpgsqlDataSource source)
         var text = new StringBuilder();
         foreach (var condition in question.Has)
         {
-            var members = FamilyMembers(sql.Add(condition.Family));
-            text.Append(designs
-                ? $" and exists (select 1 from components h where h.revision_id = r.id and h.family_id in ({members}))"
-                : $" and c.family_id in ({members})");
+            var parts = FamilyParts(sql.Add(condition.Family));
+            text.Append(designs ? $" and r.id in (select p.revision_id from ({parts}) p)" : $" and (c.revision_id, c.id) in ({parts})");
         }
 
         if (question.Category is { } category)
@@ -272,9 +272,18 @@ public sealed class AskQuery(NpgsqlDataSource source)
         return text.ToString();
     }
 
-    // The family itself, those merged into it, and, asked by a merged one's address, the one it went into with all its members.
-    private static string FamilyMembers(string slug) =>
-        $"select m.id from families m join families s on s.slug = {slug} where coalesce(m.merged_into_id, m.id) = coalesce(s.merged_into_id, s.id)";
+    // The parts that count to a family now: to itself, to those merged into it, and, asked by a merged one's address, to the one it went into with all its
+    // members. What a split moved counts where it went. The same as the view family_links, written so that the family's index is used.
+    private static string FamilyParts(string slug)
+    {
+        var members = $"select m.id from families m join families s on s.slug = {slug} where coalesce(m.merged_into_id, m.id) = coalesce(s.merged_into_id, s.id)";
+        return $"""
+            select h.revision_id, h.id as component_id from components h where h.family_id in ({members})
+                and not exists (select 1 from family_moves v where v.revision_id = h.revision_id and v.component_id = h.id)
+            union all
+            select v.revision_id, v.component_id from family_moves v where v.family_id in ({members})
+            """;
+    }
 
     private static Answer Page(
         IReadOnlyList<AnswerColumn> columns, List<(Guid Id, AnswerRow Row)> rows, int limit, Func<(Guid Id, AnswerRow Row), PageMark> mark, NotRanked notRanked, int total)

@@ -18,9 +18,10 @@ public sealed class ReadyQuestionsQuery(NpgsqlDataSource source)
         // The family that most published designs use, controllers and other chips before passives: designators tell them apart.
         var family = await ScalarAsync(
             """
-            select coalesce(t.slug, f.slug) from components c
+            select f.slug from family_links l
+            join components c on c.revision_id = l.revision_id and c.id = l.component_id
             join revisions r on r.id = c.revision_id and r.state = 'published'
-            join families f on f.id = c.family_id left join families t on t.id = f.merged_into_id
+            join families f on f.id = l.family_id
             group by 1
             order by bool_or(c.function_class in ('controller', 'regulator', 'protocol_chip', 'cell_protection') or c.designators ~ '^(U|IC)\d') desc, count(distinct r.id) desc, 1
             limit 1
@@ -33,9 +34,9 @@ public sealed class ReadyQuestionsQuery(NpgsqlDataSource source)
             ? null
             : await ScalarAsync(
                 """
-                select r.category from components c join revisions r on r.id = c.revision_id and r.state = 'published'
-                join families f on f.id = c.family_id left join families t on t.id = f.merged_into_id
-                where coalesce(t.slug, f.slug) = $1 group by 1 order by count(*) desc, 1 limit 1
+                select r.category from family_links l join revisions r on r.id = l.revision_id and r.state = 'published'
+                join families f on f.id = l.family_id
+                where f.slug = $1 group by 1 order by count(*) desc, 1 limit 1
                 """,
                 cancellationToken,
                 family);

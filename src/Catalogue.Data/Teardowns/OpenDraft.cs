@@ -48,6 +48,13 @@ internal static class OpenDraft
             await context.Database.ExecuteSqlRawAsync(sql, [draft.Id.Value, published.Id.Value], cancellationToken);
         }
 
+        // A draft takes up where the catalogue stands now: parts that a split moved come with the family they count to.
+        await context.Database.ExecuteSqlAsync(
+            $"""
+            update components c set family_id = l.linked_family_id from family_links l
+                where c.revision_id = {draft.Id.Value} and l.revision_id = {published.Id.Value} and l.component_id = c.id and c.family_id <> l.linked_family_id
+            """,
+            cancellationToken);
         return draft;
     }
 

@@ -78,8 +78,11 @@ public sealed record TeardownRecord
     /// <summary>Figures as the rules stand now; only of a published revision, else empty.</summary>
     public required IReadOnlyList<CurrentFigure> CurrentFigures { get; init; }
 
-    /// <summary>The families that components point to, merged ones resolved.</summary>
+    /// <summary>The families that components point to, by the link they were saved with.</summary>
     public required IReadOnlyDictionary<FamilyId, FamilyName> Families { get; init; }
+
+    /// <summary>The families that components of a published revision count to by now, where a split moved them.</summary>
+    public IReadOnlyDictionary<ComponentId, FamilyName> MovedFamilies { get; init; } = new Dictionary<ComponentId, FamilyName>();
 
     /// <summary>What other published teardowns say of the ratings of the same families.</summary>
     public required IReadOnlyList<ConsistencyFacts.FamilyRating> FamilyRatings { get; init; }
@@ -93,10 +96,24 @@ public sealed record TeardownRecord
     /// <summary>What of it does not go together, worst first.</summary>
     public IReadOnlyList<Contradiction> Contradictions => Domain.Consistency.Contradictions.Find(new ConsistencyFacts(Facts, Claims, Tests, Callouts, Figures, FamilyRatings));
 
+    /// <summary>The family of a component as it was saved, and the one it counts to now where that is another; null while it is not identified.</summary>
+    public FamilyName? FamilyOf(BoardComponent component)
+    {
+        ArgumentNullException.ThrowIfNull(component);
+        return component.FamilyId is { } id && Families.TryGetValue(id, out var family) ? family with { Now = MovedFamilies.GetValueOrDefault(component.Id) ?? family.Now } : null;
+    }
+
     /// <summary>The name and address of a family.</summary>
     /// <param name="Slug">Its address.</param>
     /// <param name="Name">The base number as first written.</param>
-    public sealed record FamilyName(string Slug, string Name);
+    public sealed record FamilyName(string Slug, string Name)
+    {
+        /// <summary>The family that it counts to now, after merges and splits, where that is another one.</summary>
+        public FamilyName? Now { get; init; }
+
+        /// <summary>The family it counts to now.</summary>
+        public FamilyName Current => Now ?? this;
+    }
 
     /// <summary>A publication.</summary>
     /// <param name="RevisionNumber">The revision's number.</param>

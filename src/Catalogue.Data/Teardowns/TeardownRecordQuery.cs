@@ -1,4 +1,5 @@
 using System.Data;
+using Catalogue.Domain.Components;
 using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Teardowns;
@@ -66,6 +67,7 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
             Figures = await context.Figures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
             CurrentFigures = await context.CurrentFigures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
             Families = await FamiliesAsync(context, id, cancellationToken),
+            MovedFamilies = await MovedAsync(context, id, cancellationToken),
             FamilyRatings = await FamilyRatingsAsync(context, teardown.Id, id, cancellationToken),
             Publications = await context.Publications
                 .Where(row => row.TeardownId == teardown.Id)
@@ -80,13 +82,13 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
     {
         var linked = context.Components.Where(row => row.RevisionId == revision && row.FamilyId != null).Select(row => row.FamilyId!.Value).Distinct();
         var rows = await context.Ratings
-            .Join(context.Components, rating => new { rating.RevisionId, Id = rating.ComponentId }, part => new { part.RevisionId, part.Id }, (rating, part) => new { Rating = rating, part.FamilyId })
+            .Join(context.FamilyLinks, rating => new { rating.RevisionId, rating.ComponentId }, link => new { link.RevisionId, link.ComponentId }, (rating, link) => new { Rating = rating, FamilyId = link.LinkedFamilyId })
             .Join(context.Revisions.Where(row => row.State == RevisionState.Published && row.TeardownId != teardown), row => row.Rating.RevisionId, row => row.Id, (row, other) => new { row.Rating.Kind, row.Rating.Nominal, row.FamilyId, other.TeardownId })
-            .Where(row => row.FamilyId != null && linked.Contains(row.FamilyId.Value))
+            .Where(row => linked.Contains(row.FamilyId))
             .GroupBy(row => new { row.FamilyId, row.Kind })
             .Select(group => new { group.Key.FamilyId, group.Key.Kind, Low = group.Min(row => row.Nominal), High = group.Max(row => row.Nominal), Teardowns = group.Select(row => row.TeardownId).Distinct().Count() })
             .ToListAsync(cancellationToken);
-        return rows.ConvertAll(row => new ConsistencyFacts.FamilyRating(row.FamilyId!.Value, row.Kind, row.Low, row.High, row.Teardowns));
+        return rows.ConvertAll(row => new ConsistencyFacts.FamilyRating(row.FamilyId, row.Kind, row.Low, row.High, row.Teardowns));
     }
 
     private static async Task<IReadOnlyDictionary<FamilyId, TeardownRecord.FamilyName>> FamiliesAsync(CatalogueContext context, RevisionId revision, CancellationToken cancellationToken)
@@ -94,12 +96,16 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
         var linked = context.Components.Where(row => row.RevisionId == revision && row.FamilyId != null).Select(row => row.FamilyId!.Value).Distinct();
         var rows = await context.Families
             .Where(row => linked.Contains(row.Id))
-            .Select(row => new
-            {
-                row.Id,
-                Target = row.MergedIntoId == null ? row : context.Families.Single(target => target.Id == row.MergedIntoId),
-            })
+            .Select(row => new { row.Id, row.Slug, row.Name, Target = row.MergedIntoId == null ? null : context.Families.Single(target => target.Id == row.MergedIntoId) })
             .ToListAsync(cancellationToken);
-        return rows.ToDictionary(row => row.Id, row => new TeardownRecord.FamilyName(row.Target.Slug, row.Target.Name));
+        return rows.ToDictionary(
+            row => row.Id, row => new TeardownRecord.FamilyName(row.Slug, row.Name) { Now = row.Target is { } target ? new TeardownRecord.FamilyName(target.Slug, target.Name) : null });
     }
+
+    private static Task<Dictionary<ComponentId, TeardownRecord.FamilyName>> MovedAsync(CatalogueContext context, RevisionId revision, CancellationToken cancellationToken) =>
+        context.FamilyMoves
+            .Where(row => row.RevisionId == revision)
+            .Join(context.Families, row => row.FamilyId, family => family.Id, (row, family) => new { row.ComponentId, Id = family.MergedIntoId ?? family.Id })
+            .Join(context.Families, row => row.Id, family => family.Id, (row, family) => new { row.ComponentId, family.Slug, family.Name })
+            .ToDictionaryAsync(row => row.ComponentId, row => new TeardownRecord.FamilyName(row.Slug, row.Name), cancellationToken);
 }

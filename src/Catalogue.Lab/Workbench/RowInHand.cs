@@ -150,7 +150,7 @@ public sealed class RowInHand
         Parallel = component.ParallelCount,
         Series = component.SeriesCount,
         IsFitted = component.IsFitted,
-        Family = component.FamilyId is { } family && families.TryGetValue(family, out var known) ? known.Slug : null,
+        Family = component.FamilyId is { } family && families.TryGetValue(family, out var known) ? known.Current.Slug : null,
         FamilyEvidence = component.FamilyEvidence,
         RailId = component.RailId?.Value,
         CircuitPosition = component.CircuitPosition,

@@ -44,7 +44,7 @@ internal static class ComponentsCsv
                     row.IsFitted ? "yes" : "no",
                     row.MarkingAsRead,
                     row.PartNumber,
-                    row.FamilyId is { } family && record.Families.TryGetValue(family, out var name) ? name.Name : null,
+                    record.FamilyOf(row)?.Name,
                     row.Value,
                     row.Package,
                     row.MakerAsRead,
