@@ -37,7 +37,7 @@ public static class CatalogueServices
         foreach (var type in new[]
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
-            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyQuery), typeof(FindingChanges),
+            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery), typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyQuery), typeof(FamilyRecordQuery), typeof(FindingChanges),
             typeof(ImportComponents), typeof(JobQueue), typeof(MakersQuery), typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(MergeFamilies), typeof(OneTimeSignIns), typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),
             typeof(RenditionQuery),

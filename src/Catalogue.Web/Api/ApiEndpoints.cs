@@ -13,6 +13,7 @@ internal static class ApiEndpoints
         api.MapRecords();
         api.MapUploads();
         api.MapCatalogue();
+        api.MapFamilies();
         api.MapQuestions();
         api.MapDecodeLog();
         api.MapDecodeMarking();

@@ -1,0 +1,114 @@
+using System.ComponentModel;
+using System.Text.Json;
+using Catalogue.Data.Components;
+using Catalogue.Data.Families;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Makers;
+using Catalogue.Web.Accounts;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.Extensions.Options;
+
+namespace Catalogue.Web.Api;
+
+/// <summary>What is known of part families: changing it, merging and splitting them, and taking that back.</summary>
+internal static class FamilyEndpoints
+{
+    /// <summary>A family that was changed.</summary>
+    /// <param name="Family">Its slug.</param>
+    public sealed record FamilySaved([property: Description("The slug of the family.")] string Family);
+
+    /// <summary>Another number of a family.</summary>
+    /// <param name="Name">The number as written.</param>
+    /// <param name="Kind">What kind of number it is.</param>
+    public sealed record AliasJson(
+        [property: Description("The number as written.")] string? Name,
+        [property: Description("ordering_variant or other_number; other_number where left out.")] FamilyNameKind? Kind);
+
+    /// <summary>A maker of a family.</summary>
+    /// <param name="Maker">Its name.</param>
+    public sealed record MakerOfFamily([property: Description("The maker's name or an alias of it; a new one is opened.")] string? Maker);
+
+    /// <summary>How two families stand to each other.</summary>
+    /// <param name="Family">The other family's slug.</param>
+    /// <param name="Kind">The word.</param>
+    /// <param name="Note">Why.</param>
+    public sealed record RelationJson(
+        [property: Description("The other family's slug.")] string? Family,
+        [property: Description("second_source, look_alike or unrelated.")] FamilyRelationKind? Kind,
+        [property: Description("Why.")] string? Note);
+
+    /// <summary>Where a family goes.</summary>
+    /// <param name="Into">The slug of the family that it goes into.</param>
+    /// <param name="Note">Why.</param>
+    public sealed record MergeJson([property: Description("The slug of the family that it goes into.")] string? Into, [property: Description("Why.")] string? Note);
+
+    /// <summary>The id of what was added or done.</summary>
+    /// <param name="Id">Its id; a merge or a split is undone by it.</param>
+    public sealed record Done(Guid Id);
+
+    public static void MapFamilies(this RouteGroupBuilder api)
+    {
+        var write = api.MapGroup("").RequireAuthorization(Policies.WriteToken).WithTags("families");
+        write.MapPatch("families/{slug}", AmendAsync)
+            .WithSummary("Changes the facts of a part family by a JSON merge patch (RFC 7396).")
+            .WithDescription("GET families/{slug}/designs says which published pages rest on it. Published pages keep what they printed.")
+            .Accepts<FamilyForm>("application/json", "application/merge-patch+json")
+            .Produces<FamilySaved>();
+        write.MapPost("families/{slug}/aliases", async (string slug, [FromBody] AliasJson body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.AddAliasAsync(slug, body.Name, body.Kind ?? FamilyNameKind.OtherNumber, http.User.ToEditor(), cancel)).ToResult(_ => Created(slug)))
+            .WithSummary("Adds another number that joins: part numbers with its match key belong to the family from then on.").Produces<FamilySaved>(StatusCodes.Status201Created);
+        write.MapDelete("families/{slug}/aliases/{name}", async (string slug, string name, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveAliasAsync(slug, name, http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes such a number away; components that it led here stay.").Produces<FamilySaved>();
+        write.MapPost("families/{slug}/top_marks", async (string slug, [FromBody] TopMarkForm body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.AddTopMarkAsync(slug, body, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Adds a short code that stands on the part; families may share it.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapDelete("families/{slug}/top_marks/{id:guid}", async (string slug, Guid id, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveTopMarkAsync(slug, TopMarkId.From(id), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes a top mark away.").Produces<FamilySaved>();
+        write.MapPost("families/{slug}/ratings", async (string slug, [FromBody] RatingForm body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.AddRatingAsync(slug, body, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Adds a typical rating; figures take the ratings of the component in hand, never these.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapDelete("families/{slug}/ratings/{id:guid}", async (string slug, Guid id, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveRatingAsync(slug, FamilyRatingId.From(id), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes a typical rating away.").Produces<FamilySaved>();
+        write.MapPost("families/{slug}/makers", async (string slug, [FromBody] MakerOfFamily body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.AddMakerAsync(slug, body.Maker, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Adds a maker of the family.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapDelete("families/{slug}/makers/{id:guid}", async (string slug, Guid id, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveMakerAsync(slug, MakerId.From(id), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes a maker away from the family.").Produces<FamilySaved>();
+        write.MapPost("families/{slug}/relations", async (string slug, [FromBody] RelationJson body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RelateAsync(slug, body.Family, body.Kind, body.Note, http.User.ToEditor(), cancel)).ToResult(_ => Created(slug)))
+            .WithSummary("Says how two families stand to each other; the last word counts.").Produces<FamilySaved>(StatusCodes.Status201Created);
+        write.MapDelete("families/{slug}/relations/{other}", async (string slug, string other, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.UnrelateAsync(slug, other, http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes back what was said of two families.").Produces<FamilySaved>();
+        write.MapPost("families/{slug}/merge", async (string slug, [FromBody] MergeJson body, HttpContext http, MergeFamilies merges, CancellationToken cancel) =>
+                (await merges.RunAsync(slug, body.Into, body.Note, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Declares the family to be another one. Nothing is moved, its address leads on, and it can be undone.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapPost("families/{slug}/split", async (string slug, [FromBody] SplitForm body, HttpContext http, SplitFamily splits, CancellationToken cancel) =>
+                (await splits.RunAsync(slug, body, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Declares some parts of the family to be of another. Published components keep the link they were published with, and it can be undone.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapPost("merges/{id:guid}/undo", async (Guid id, HttpContext http, MergeFamilies merges, CancellationToken cancel) =>
+                (await merges.UndoAsync(FamilyMergeId.From(id), http.User.ToEditor(), cancel)).ToResult(done => TypedResults.Ok(new Done(done.Value))))
+            .WithSummary("Takes a merge of families back.").Produces<Done>();
+        write.MapPost("splits/{id:guid}/undo", async (Guid id, HttpContext http, SplitFamily splits, CancellationToken cancel) =>
+                (await splits.UndoAsync(FamilySplitId.From(id), http.User.ToEditor(), cancel)).ToResult(done => TypedResults.Ok(new Done(done.Value))))
+            .WithSummary("Takes a split of a family back.").Produces<Done>();
+    }
+
+    private static async Task<IResult> AmendAsync(
+        string slug,
+        [FromBody] JsonElement patch,
+        [FromQuery, Description("The version that was read; when given, the change is refused if somebody saved since.")] uint? version,
+        HttpContext http,
+        FamilyChanges changes,
+        IOptions<Microsoft.AspNetCore.Http.Json.JsonOptions> json,
+        CancellationToken cancel) =>
+        (await changes.AmendAsync(slug, version, form => MergePatch.Apply(form, patch, json.Value.SerializerOptions), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug)));
+
+    private static IResult Created(string slug) => TypedResults.Json(new FamilySaved(slug), statusCode: StatusCodes.Status201Created);
+
+    private static IResult Created(Guid id) => TypedResults.Json(new Done(id), statusCode: StatusCodes.Status201Created);
+}
