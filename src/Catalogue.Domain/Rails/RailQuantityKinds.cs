@@ -32,9 +32,9 @@ public static class RailQuantityKinds
         RailQuantityKind.Efficiency => "efficiency",
         RailQuantityKind.PowerFactor => "power factor",
         RailQuantityKind.LineFrequency => "line frequency",
-        RailQuantityKind.LineVoltage => "line voltage, rectified into it",
+        RailQuantityKind.LineVoltage => "line voltage before the rectifier",
         RailQuantityKind.BleedResistance => "bleed resistance",
-        RailQuantityKind.PathResistance => "path resistance, cells left out",
+        RailQuantityKind.PathResistance => "path resistance beside the cells",
         _ => "prospective short-circuit current",
     };
 
