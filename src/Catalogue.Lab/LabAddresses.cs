@@ -9,6 +9,15 @@ public static class LabAddresses
     /// <summary>Settings of the lab.</summary>
     public const string Settings = "/lab/settings";
 
+    /// <summary>All part families.</summary>
+    public const string Families = "/lab/families";
+
+    /// <summary>What is known of one part family.</summary>
+    public static string Family(string slug) => $"{Families}/{slug}";
+
+    /// <summary>Part families, searched.</summary>
+    public static string FamilySearch(string? words) => string.IsNullOrWhiteSpace(words) ? Families : $"{Families}?q={Uri.EscapeDataString(words.Trim())}";
+
     /// <summary>The facts of a teardown beside its boards.</summary>
     public static string Facts(string slug) => $"{Addresses.Workbench(slug)}/facts";
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 using Catalogue.Domain.Figures;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Products;
@@ -14,6 +15,20 @@ public static class LabWords
 {
     // Stands for a character that could not be made out; the question mark types it.
     private const char Unsure = '□';
+
+    /// <summary>What a number for ordering is called.</summary>
+    public const string OrderingVariant = "ordering variant";
+
+    /// <summary>What a former number or another spelling is called.</summary>
+    public const string OtherNumber = "former or other number";
+
+    /// <summary>How two families stand to each other, in words.</summary>
+    public static string Relation(FamilyRelationKind kind) => kind switch
+    {
+        FamilyRelationKind.SecondSource => "can take its place",
+        FamilyRelationKind.LookAlike => "easily mistaken for it, another part",
+        _ => "has nothing to do with it",
+    };
 
     /// <summary>How a revision stands, such as <c>draft of revision 2</c>.</summary>
     public static string Words(this RevisionState state, int number) => state switch

@@ -1,0 +1,37 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Catalogue.Journeys.Tests;
+
+/// <summary>Two part families become one and two again, in a real browser.</summary>
+/// <param name="journey">The site and the browser.</param>
+[Collection(JourneyCollection.Name)]
+public sealed class FamilyJourneyTests(JourneyFixture journey)
+{
+    [Fact]
+    public async Task Journey_MergeOfTwoFamilies_LeadsReadersOnAndIsUndone()
+    {
+        var lab = await journey.AdministratorAsync();
+        await lab.OpenAsync("/lab/families?q=ytq");
+        await lab.GetByRole(AriaRole.Link, new() { Name = "YTQ65-080" }).ClickAsync();
+        await Expect(lab.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("YTQ65-080");
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Merge into another" }).ClickAsync();
+        var dialog = lab.GetByRole(AriaRole.Dialog);
+        await dialog.GetByLabel("Into which family", new() { Exact = true }).PressSequentiallyAsync("yn40");
+        await dialog.GetByRole(AriaRole.Radio).First.CheckAsync();
+        await Expect(dialog.GetByText("the merge can be undone at any time")).ToBeVisibleAsync();
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Merge", Exact = true }).ClickAsync();
+        await Expect(lab.GetByText("This family was merged into")).ToBeVisibleAsync();
+
+        var visitor = await journey.VisitorAsync(new() { JavaScriptEnabled = false });
+        await visitor.GotoAsync("/families/ytq65-080");
+        await Expect(visitor.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("YN40");
+        await visitor.GotoAsync("/teardowns/ferrowick-tor-600");
+        await Expect(visitor.GetByText("now counted to").First).ToBeVisibleAsync();
+
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Undo the merge of YTQ65-080" }).ClickAsync();
+        await Expect(lab.GetByRole(AriaRole.Button, new() { Name = "Merge into another" })).ToBeVisibleAsync();
+        await visitor.GotoAsync("/families/ytq65-080");
+        await Expect(visitor.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("YTQ65-080");
+    }
+}
