@@ -43,9 +43,5 @@ public sealed class Rating : IEditableRecord
     public Interval Interval => Interval.Create(Low, Nominal, High);
 
     /// <summary>True when its kind or its condition says that it holds for ac, such as <c>250 V~</c> or <c>at 250 V ac</c>.</summary>
-    public bool IsForAc =>
-        Kind is RatingKind.RatedVoltageAc
-        || (Condition is { } condition
-            && (condition.Contains('~', StringComparison.Ordinal)
-                || condition.Split([' ', ',', ';', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries).Any(word => word.Equals("ac", StringComparison.OrdinalIgnoreCase) || word.Equals("a.c.", StringComparison.OrdinalIgnoreCase) || word.Equals("vac", StringComparison.OrdinalIgnoreCase))));
+    public bool IsForAc => Kind.IsForAc(Condition);
 }

@@ -26,6 +26,13 @@ public static class RatingKinds
     public static bool IsInUse(this RatingKind kind) => kind is RatingKind.CurrentSharing or RatingKind.AmbientTemperature or RatingKind.PartTemperature or RatingKind.PeakVoltage or RatingKind.RippleVoltage or RatingKind.SpikeVoltage
         or RatingKind.OutputVoltage or RatingKind.TurnsRatio or RatingKind.DutyCycle or RatingKind.RmsCurrent or RatingKind.MeanCurrent;
 
+    /// <summary>True when a rating of this kind holds for ac under its condition, such as <c>250 V~</c> or <c>at 250 V ac</c>.</summary>
+    public static bool IsForAc(this RatingKind kind, string? condition) =>
+        kind is RatingKind.RatedVoltageAc
+        || (condition is not null
+            && (condition.Contains('~', StringComparison.Ordinal)
+                || condition.Split([' ', ',', ';', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries).Any(word => word.Equals("ac", StringComparison.OrdinalIgnoreCase) || word.Equals("a.c.", StringComparison.OrdinalIgnoreCase) || word.Equals("vac", StringComparison.OrdinalIgnoreCase))));
+
     /// <summary>The words a person reads, such as <c>rated current</c>.</summary>
     public static string Word(this RatingKind kind) => kind switch
     {
