@@ -46,7 +46,10 @@ public sealed record SecondSource
     public int NotKnown => Ratings.Count(rating => rating.Outcome == RatingCoverKind.NotKnown);
 
     /// <summary>What speaks for it, then what is not known, then what speaks against it; in words.</summary>
-    public IReadOnlyList<string> Reasons
+    public IReadOnlyList<string> Reasons => [.. For, .. Open, .. Against];
+
+    /// <summary>What speaks for it, in words.</summary>
+    public IReadOnlyList<string> For
     {
         get
         {
@@ -55,20 +58,19 @@ public sealed record SecondSource
                 reasons.Add(function);
             if (Package.Kind is PackageAgreementKind.Same or PackageAgreementKind.Compatible)
                 reasons.Add(PackageWords);
-            reasons.AddRange(Of(RatingCoverKind.Covers));
+            reasons.AddRange(Words(RatingCoverKind.Covers));
             if (SharedRole is { } role && DesignsInSharedRole > 0)
                 reasons.Add(FormattableString.Invariant($"seen as {role} too, in {DesignsInSharedRole} other {(DesignsInSharedRole == 1 ? "design" : "designs")}"));
-            reasons.AddRange(Of(RatingCoverKind.NotKnown));
-            if (Package.Kind is PackageAgreementKind.NotKnown)
-                reasons.Add(PackageWords);
-            reasons.AddRange(Of(RatingCoverKind.FallsShort).Select(words => $"falls short: {words}"));
-            if (Package.Kind is PackageAgreementKind.EasilyMistaken or PackageAgreementKind.Different)
-                reasons.Add(PackageWords);
             return reasons;
-
-            IEnumerable<string> Of(RatingCoverKind outcome) => Ratings.Where(rating => rating.Outcome == outcome).Select(rating => rating.Words);
         }
     }
+
+    /// <summary>What could not be told, in words.</summary>
+    public IReadOnlyList<string> Open => Package.Kind is PackageAgreementKind.NotKnown ? [.. Words(RatingCoverKind.NotKnown), PackageWords] : [.. Words(RatingCoverKind.NotKnown)];
+
+    /// <summary>What speaks against it, in words; empty where it is offered.</summary>
+    public IReadOnlyList<string> Against =>
+        [.. Words(RatingCoverKind.FallsShort).Select(words => $"falls short: {words}"), .. Package.Kind is PackageAgreementKind.EasilyMistaken or PackageAgreementKind.Different ? new[] { PackageWords } : []];
 
     private string PackageWords => Package.Kind switch
     {
@@ -96,6 +98,8 @@ public sealed record SecondSource
     /// <summary>The classes whose families may stand in for one of a class: itself, the wider and the narrower ones.</summary>
     public static IReadOnlyList<FunctionClass> ClassesBeside(FunctionClass functionClass) =>
         [.. Enum.GetValues<FunctionClass>().Where(other => FunctionsAgree(functionClass, other) is not null)];
+
+    private IEnumerable<string> Words(RatingCoverKind outcome) => Ratings.Where(rating => rating.Outcome == outcome).Select(rating => rating.Words);
 
     private static bool IsCovered(FamilyFacts asked, SecondSource found)
     {

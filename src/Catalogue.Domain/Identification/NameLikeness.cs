@@ -6,7 +6,7 @@ namespace Catalogue.Domain.Identification;
 /// <summary>How two different names of parts are alike: as versions of one stem, or because one is easily taken for the other.</summary>
 /// <remarks>
 /// <para>
-/// Versions share a stem of at least <see cref="ShortestStem"/> signs with a letter and a digit, and differ in the letters behind its last digit (at most
+/// Versions share a stem of at least <see cref="ShortestStem"/> signs up to a digit, and differ in the letters behind its last digit (at most
 /// <see cref="LongestEnding"/>) or in the grade. Look-alikes are read for each other at a cost of at most <see cref="MostCost"/> nats
 /// (<see cref="MarkingChannel"/>, the cheaper way round): two look-alike characters, one lost character and a look-alike, a worn end of two.
 /// </para>
@@ -90,8 +90,8 @@ public sealed record NameLikeness
         while (end > 0 && letters.Length - end < LongestEnding && char.IsAsciiLetter(letters[end - 1]))
             end--;
         var foreign = string.Concat(name.Where(letter => ForeignLetters.Shape(letter) is not null));
-        // Letters that go on are part of the stem, as is a number of digits alone.
-        if (end < ShortestStem || !char.IsAsciiDigit(letters[end - 1]) || !letters.AsSpan(0, end).ContainsAnyInRange('A', 'Z'))
+        // Letters that go on are part of the stem.
+        if (end < ShortestStem || !char.IsAsciiDigit(letters[end - 1]))
             end = letters.Length;
         return (letters[..end], $"{letters[end..]}-{number?.Grade}", foreign);
     }

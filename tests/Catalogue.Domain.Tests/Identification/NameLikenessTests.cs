@@ -31,6 +31,7 @@ public sealed class NameLikenessTests
     [InlineData("YTQ65-080", "YTQ65-080G", "with 'G'")]
     [InlineData("YTQ65-080", "YTQ65-080-Q1", "with '-Q1'")]
     [InlineData("QX4R065N", "QX4R065P", "N here, P there")]
+    [InlineData("808-7A", "808-7C", "A here, C there")]
     public void Of_OneStemWithOtherEndings_AreVersions(string name, string other, string difference)
     {
         var found = NameLikeness.Of(name, other)!;
