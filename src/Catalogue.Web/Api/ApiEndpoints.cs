@@ -14,6 +14,7 @@ internal static class ApiEndpoints
         api.MapUploads();
         api.MapCatalogue();
         api.MapFamilies();
+        api.MapFamilyNeighbours();
         api.MapQuestions();
         api.MapDecodeLog();
         api.MapDecodeMarking();
