@@ -1,5 +1,6 @@
 using Catalogue.Data.Families;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Site.Families;
@@ -22,18 +23,28 @@ public static class FamilyRatings
     /// <param name="Evidence">How it is known.</param>
     /// <param name="Sources">Where it was found, as far as that was said.</param>
     /// <param name="Designs">The designs whose teardowns give it.</param>
-    public sealed record Value(Interval Interval, Evidence Evidence, IReadOnlyList<string> Sources, IReadOnlyList<FamilyQuery.Use> Designs);
+    /// <param name="IsTypical">True where it is recorded with the family itself.</param>
+    public sealed record Value(Interval Interval, Evidence Evidence, IReadOnlyList<string> Sources, IReadOnlyList<FamilyQuery.Use> Designs, bool IsTypical = false);
+
+    /// <summary>Teardowns that contradict the family's typical rating, or where there is none what most of them say.</summary>
+    /// <param name="Row">The rating.</param>
+    /// <param name="Reference">What it is held against.</param>
+    /// <param name="Other">The value that is not the same, with the teardowns that give it.</param>
+    public sealed record Disagreement(Row Row, Value Reference, Value Other);
 
     /// <summary>
-    /// The ratings by kind and condition. What a reviewer judged for one design (how currents share, a derating, the temperature around the part)
-    /// says nothing about the family and is left out.
+    /// The ratings by kind and condition, typical ones first. What a reviewer judged for one design (how currents share, a derating, the temperature
+    /// around the part) says nothing about the family and is left out.
     /// </summary>
-    public static IReadOnlyList<Row> Of(IReadOnlyList<FamilyQuery.Use> uses) =>
+    /// <param name="uses">The parts that count to the family.</param>
+    /// <param name="typical">The family's typical ratings.</param>
+    public static IReadOnlyList<Row> Of(IReadOnlyList<FamilyQuery.Use> uses, IReadOnlyList<FamilyRating>? typical = null) =>
     [
         .. uses
-            .SelectMany(use => use.Ratings.Select(rating => (Use: use, Rating: rating)))
-            .Where(row => row.Rating.Kind is not (RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.AmbientTemperature or RatingKind.PartTemperature))
-            .GroupBy(row => (row.Rating.Kind, Condition: Key(row.Rating.Condition)))
+            .SelectMany(use => use.Ratings.Select(rating => new Stated(rating.Kind, rating.Condition, rating.Interval, rating.Evidence, rating.Source, use)))
+            .Where(row => row.Kind is not (RatingKind.CurrentSharing or RatingKind.Derating or RatingKind.AmbientTemperature or RatingKind.PartTemperature))
+            .Concat((typical ?? []).Select(rating => new Stated(rating.Kind, rating.Condition, Interval.Create(rating.Low, rating.Nominal, rating.High), rating.Evidence, rating.Source, null)))
+            .GroupBy(row => (row.Kind, Condition: Key(row.Condition)))
             .OrderBy(group => group.Key.Kind)
             .ThenBy(group => group.Key.Condition, StringComparer.Ordinal)
             .Select(group =>
@@ -41,19 +52,37 @@ public static class FamilyRatings
                 List<Value> values =
                 [
                     .. group
-                        .GroupBy(row => (row.Rating.Interval, row.Rating.Evidence))
+                        .GroupBy(row => (row.Interval, row.Evidence, IsTypical: row.Use is null))
                         .Select(same => new Value(
                             same.Key.Interval,
                             same.Key.Evidence,
-                            [.. same.Select(row => row.Rating.Source).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)],
-                            [.. same.Select(row => row.Use).DistinctBy(use => use.Teardown)]))
-                        .OrderByDescending(value => value.Designs.Count)
+                            [.. same.Select(row => row.Source).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)],
+                            [.. same.Select(row => row.Use).OfType<FamilyQuery.Use>().DistinctBy(use => use.Teardown)],
+                            same.Key.IsTypical))
+                        .OrderByDescending(value => value.IsTypical)
+                        .ThenByDescending(value => value.Designs.Count)
                         .ThenBy(value => value.Evidence)
                         .ThenBy(value => value.Interval.Nominal),
                 ];
-                return new Row(group.Key.Kind, group.Select(row => row.Rating.Condition).FirstOrDefault(), values, IsInConflict(values));
+                return new Row(group.Key.Kind, group.Select(row => row.Condition).FirstOrDefault(), values, IsInConflict(values));
             }),
     ];
+
+    /// <summary>Which teardowns disagree, by rating; empty without a conflict.</summary>
+    public static IReadOnlyList<Disagreement> Disagreements(IReadOnlyList<Row> rows)
+    {
+        var found = new List<Disagreement>();
+        foreach (var row in rows.Where(row => row.IsInConflict))
+        {
+            var stated = row.Values.Where(value => value.Evidence is not Evidence.Measured).ToList();
+            found.AddRange(stated.Skip(1).Where(value => !AreAlike(value, stated[0])).Select(value => new Disagreement(row, stated[0], value)));
+        }
+
+        return found;
+    }
+
+    private static bool AreAlike(Value one, Value other) =>
+        Math.Abs(one.Interval.Nominal - other.Interval.Nominal) <= AlikeWithin * Math.Max(Math.Abs(one.Interval.Nominal), Math.Abs(other.Interval.Nominal));
 
     private static bool IsInConflict(IReadOnlyList<Value> values)
     {
@@ -62,4 +91,6 @@ public static class FamilyRatings
     }
 
     private static string Key(string? condition) => string.Join(' ', (condition ?? "").ToUpperInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private sealed record Stated(RatingKind Kind, string? Condition, Interval Interval, Evidence Evidence, string? Source, FamilyQuery.Use? Use);
 }

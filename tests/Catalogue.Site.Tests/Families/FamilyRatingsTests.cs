@@ -1,5 +1,6 @@
 using Catalogue.Data.Families;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Teardowns;
@@ -46,6 +47,49 @@ public sealed class FamilyRatingsTests
         Assert.False(Assert.Single(FamilyRatings.Of([Use("tor", Volts(650)), Use("lath", Volts(651))])).IsInConflict);
 
     [Fact]
+    public void Of_ATypicalRating_StandsFirstAndNoTeardownGivesIt()
+    {
+        var values = Assert.Single(FamilyRatings.Of([Use("tor", Volts(650)), Use("lath", Volts(650))], [Typical(650)])).Values;
+        Assert.Equal([true, false], values.Select(value => value.IsTypical));
+        Assert.Empty(values[0].Designs);
+    }
+
+    [Fact]
+    public void Disagreements_WithATypicalRating_NameEveryTeardownThatSaysOtherwise()
+    {
+        var rows = FamilyRatings.Of([Use("tor", Volts(600)), Use("lath", Volts(600)), Use("marl", Volts(650)), Use("rove", Volts(700, evidence: Evidence.Measured))], [Typical(650)]);
+        var found = Assert.Single(FamilyRatings.Disagreements(rows));
+        Assert.True(found.Reference.IsTypical);
+        Assert.Equal(["tor", "lath"], found.Other.Designs.Select(use => use.Teardown));
+    }
+
+    [Fact]
+    public void Disagreements_WithoutATypicalRating_HoldTheFewAgainstTheMost()
+    {
+        var found = Assert.Single(FamilyRatings.Disagreements(FamilyRatings.Of([Use("lath", Volts(600)), Use("tor", Volts(650)), Use("marl", Volts(650)), Use("stile", Volts(651))])));
+        Assert.Equal((650, "lath"), (found.Reference.Interval.Nominal, Assert.Single(found.Other.Designs).Teardown));
+    }
+
+    [Fact]
+    public void Disagreements_WithoutAConflict_AreNone() => Assert.Empty(FamilyRatings.Disagreements(FamilyRatings.Of([Use("tor", Volts(650)), Use("lath", Volts(651))], [Typical(650)])));
+
+    [Fact]
+    public void Gaps_NameWhatIsMissingAndHowOften()
+    {
+        var family = new FamilyQuery.Record("ytq65-080", "YTQ65-080", null, null, [Use("tor") with { Package = null }, Use("lath") with { Package = null, MarkingAsRead = null }, Use("marl")]);
+        Assert.Equal(
+            [
+                "Its function class is not decided.",
+                "Who makes it is not recorded with the family; what was read on parts stands under names and makers.",
+                "No datasheet is linked.",
+                "No rating of it is recorded, so nothing can be compared with it.",
+                "1 of 3\u00A0component lines has no marking that could be read.",
+                "2 of 3\u00A0component lines have no package recorded.",
+            ],
+            FamilyReadings.Gaps(family, new FamilyKnowledgeQuery.Knowledge([], [], [], [], []), []));
+    }
+
+    [Fact]
     public void Of_JudgementOfOneDesign_IsLeftOut() =>
         Assert.Empty(FamilyRatings.Of([Use("tor", Rating(RatingKind.CurrentSharing, 0.9)), Use("lath", Rating(RatingKind.AmbientTemperature, 60), Rating(RatingKind.Derating, 0.8))]));
 
@@ -76,6 +120,17 @@ public sealed class FamilyRatingsTests
         High = value,
         Condition = condition,
         Evidence = evidence,
+    };
+
+    private static FamilyRating Typical(double value) => new()
+    {
+        Id = FamilyRatingId.New(),
+        FamilyId = FamilyId.New(),
+        Kind = RatingKind.RatedVoltage,
+        Low = value,
+        Nominal = value,
+        High = value,
+        Evidence = Evidence.Datasheet,
     };
 
     private static FamilyQuery.Use Use(string teardown, params Rating[] ratings) => new(
