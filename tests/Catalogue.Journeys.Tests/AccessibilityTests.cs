@@ -10,7 +10,7 @@ public sealed class AccessibilityTests(JourneyFixture journey)
 {
     private static readonly string[] Public =
     [
-        "/", "/teardowns", "/teardowns/ferrowick-tor-600", "/families", "/families/kpd-318", "/makers", "/makers/ferrowick", "/ask", "/ask/thinnest-fuse-headroom", "/ask/designs-using-family?family=kpd-318",
+        "/", "/teardowns", "/teardowns/ferrowick-tor-600", "/families", "/families/kpd-318", "/families/yn40-3r2", "/makers", "/makers/ferrowick", "/ask", "/ask/thinnest-fuse-headroom", "/ask/designs-using-family?family=kpd-318",
         "/search?q=kpd", "/about", "/no-such-page", "/sign-in",
     ];
 

@@ -39,11 +39,12 @@ public sealed partial class FamilyPage(FamilyQuery families, FamilyKnowledgeQuer
 
     private int Conflicts => _ratings.Count(row => row.IsInConflict);
 
-    // The function class is the family's; without one, what reviewers wrote beside the parts is the best there is.
-    private string Function => (_family!.FunctionClass, _family.Uses.Select(use => use.Role).OfType<string>().GroupBy(role => role, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).FirstOrDefault()) switch
+    // The function class is the family's; without one, what reviewers recorded with the parts is the best there is.
+    private string Function => (_family!.FunctionClass, _neighbours?.Asked.FunctionClass, _family.Uses.Select(use => use.Role).OfType<string>().GroupBy(role => role, StringComparer.OrdinalIgnoreCase).OrderByDescending(group => group.Count()).Select(group => group.Key).FirstOrDefault()) switch
     {
-        ({ } function, _) => WordsFor.Capital(function.Word()),
-        (null, { } role) => $"Recorded as {role}; function class not recorded",
+        ({ } function, _, _) => WordsFor.Capital(function.Word()),
+        (null, { } recorded, _) => $"{WordsFor.Capital(recorded.Word())}, as recorded with its parts",
+        (null, null, { } role) => $"Recorded as {role}; function class not recorded",
         _ => "Function not recorded",
     };
 
