@@ -37,15 +37,15 @@ public static class CatalogueServices
         foreach (var type in new[]
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
-            typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery),
+            typeof(ComponentCandidatesQuery), typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery),
             typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyKnowledgeQuery), typeof(FamilyNeighboursQuery), typeof(FamilyQuery),
-            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(ImportComponents), typeof(JobQueue), typeof(MakerQuery), typeof(MakersQuery),
+            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyParts), typeof(ImportComponents), typeof(JobQueue), typeof(MakerQuery), typeof(MakersQuery),
             typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(MergeFamilies), typeof(OneTimeSignIns),
             typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),
             typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(SiteCountsQuery), typeof(SplitFamily), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),
-            typeof(Tokens),
+            typeof(Tokens), typeof(UnidentifiedQuery),
         })
         {
             services.AddSingleton(type);

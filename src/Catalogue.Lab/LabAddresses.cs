@@ -12,6 +12,9 @@ public static class LabAddresses
     /// <summary>All part families.</summary>
     public const string Families = "/lab/families";
 
+    /// <summary>The parts that no family is known for.</summary>
+    public const string Unidentified = "/lab/worklist/unidentified";
+
     /// <summary>What is known of one part family.</summary>
     public static string Family(string slug) => $"{Families}/{slug}";
 

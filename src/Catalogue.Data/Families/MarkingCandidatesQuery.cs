@@ -48,6 +48,7 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
         with seen as (
             select l.family_id, bool_or(r.state = 'published') as published,
                 (count(distinct t.product_id) filter (where t.product_id <> $2 and t.id <> all($3) and (r.state = 'published' or $5)))::int as designs,
+                mode() within group (order by c.function_class) filter (where c.function_class is not null and t.product_id <> $2 and (r.state = 'published' or $5)) as function_class,
                 (array_agg(distinct c.package) filter (where c.package is not null and t.product_id <> $2 and (r.state = 'published' or $5)))[1:20] as packages,
                 (count(distinct t.product_id) filter (where t.product_id <> $2 and t.id <> all($3) and (r.state = 'published' or $5) and cardinality($4) > 0 and exists (
                     select 1 from components n where n.revision_id = c.revision_id and n.board_id = c.board_id and n.family_id = any($4) and n.id <> c.id)))::int as beside
@@ -57,7 +58,7 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
             join teardowns t on t.id = r.teardown_id
             where l.linked_family_id = any($6)
             group by l.family_id)
-        select f.id, f.slug, f.name, f.function_class, f.packages,
+        select f.id, f.slug, f.name, coalesce(f.function_class, s.function_class), f.packages,
             array(select k.name_key from family_makers fm join makers k on k.id = fm.maker_id where fm.family_id = f.id
                 union all select a.name_key from family_makers fm join maker_aliases a on a.maker_id = fm.maker_id where fm.family_id = f.id) as makers,
             coalesce(s.published, false), coalesce(s.designs, 0), s.packages, coalesce(s.beside, 0)

@@ -1,5 +1,6 @@
 using Catalogue.Data.Callouts;
 using Catalogue.Data.Components;
+using Catalogue.Data.Families;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Callouts;
 using Catalogue.Domain.Components;
@@ -53,6 +54,9 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
 
     [CascadingParameter]
     private LabRequest Request { get; set; } = default!;
+
+    [Inject]
+    private ComponentCandidatesQuery Candidates { get; set; } = default!;
 
     [Inject]
     private TeardownRecordQuery Records { get; set; } = default!;

@@ -11,12 +11,16 @@ internal static class Policies
     /// <summary>A script with a token that may write.</summary>
     public const string WriteToken = "write token";
 
+    /// <summary>A script with any token.</summary>
+    public const string AnyToken = "any token";
+
     /// <summary>A person of any role.</summary>
     public const string Staff = "staff";
 
     public static void Configure(AuthorizationOptions options)
     {
         options.AddPolicy(WriteToken, policy => policy.AddAuthenticationSchemes(TokenAuthentication.SchemeName).RequireAuthenticatedUser().RequireClaim(TokenAuthentication.ScopeClaim, "write"));
+        options.AddPolicy(AnyToken, policy => policy.AddAuthenticationSchemes(TokenAuthentication.SchemeName).RequireAuthenticatedUser().RequireClaim(TokenAuthentication.ScopeClaim));
         options.AddPolicy(Staff, policy => policy.RequireRole([.. Roles.All]));
         options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().RequireRole([.. Roles.All]).Build();
         options.DefaultPolicy = options.FallbackPolicy;

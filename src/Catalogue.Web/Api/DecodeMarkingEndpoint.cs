@@ -115,7 +115,8 @@ internal static class DecodeMarkingEndpoint
         });
     }
 
-    private static CandidateJson Json(MarkingCandidatesQuery.Found found) => new()
+    /// <summary>A candidate as the API gives it.</summary>
+    public static CandidateJson Json(MarkingCandidatesQuery.Found found) => new()
     {
         Family = found.Slug,
         Name = found.Name,

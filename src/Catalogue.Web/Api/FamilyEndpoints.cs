@@ -2,8 +2,10 @@ using System.ComponentModel;
 using System.Text.Json;
 using Catalogue.Data.Components;
 using Catalogue.Data.Families;
+using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Makers;
+using Catalogue.Domain.Quantities;
 using Catalogue.Web.Accounts;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
@@ -46,8 +48,43 @@ internal static class FamilyEndpoints
     /// <param name="Id">Its id; a merge or a split is undone by it.</param>
     public sealed record Done(Guid Id);
 
+    /// <summary>Parts of one look that no family is known for.</summary>
+    public sealed record UnidentifiedJson(
+        [property: Description("Names the look; resolve takes it.")] string Key,
+        string Marking,
+        string? Package,
+        int Teardowns,
+        IReadOnlyList<UnidentifiedPart> Components,
+        IReadOnlyList<string> Makers,
+        IReadOnlyList<string> Roles,
+        IReadOnlyList<DecodeMarkingEndpoint.CandidateJson> Candidates,
+        [property: Description("Why none of them was taken.")] string Why);
+
+    /// <summary>One of the parts.</summary>
+    public sealed record UnidentifiedPart(Guid Component, string Teardown, string Name);
+
+    /// <summary>A page of the worklist.</summary>
+    public sealed record Worklist(IReadOnlyList<UnidentifiedJson> Items, int Total, [property: Description("The address of the next page, or null.")] string? Next);
+
+    /// <summary>Which family all parts of a look are of.</summary>
+    public sealed record ResolveJson(
+        [property: Description("The look, as the worklist gives it.")] string? Key,
+        [property: Description("The slug of the family.")] string? Family,
+        [property: Description("How it is known; inferred where left out.")] Evidence? Evidence);
+
+    /// <summary>What came of it, teardown by teardown.</summary>
+    public sealed record Resolved(IReadOnlyList<IdentifyParts.Line> Teardowns);
+
+    /// <summary>The candidates of a component.</summary>
+    public sealed record ComponentCandidates(IReadOnlyList<DecodeMarkingEndpoint.CandidateJson> Candidates);
+
     public static void MapFamilies(this RouteGroupBuilder api)
     {
+        var read = api.MapGroup("").RequireAuthorization(Policies.AnyToken).WithTags("families");
+        read.MapGet("worklists/unidentified", UnidentifiedAsync)
+            .WithSummary("The parts that no family is known for, grouped by look: same marking, same package.").Produces<Worklist>();
+        read.MapGet("components/{id:guid}/candidates", CandidatesAsync)
+            .WithSummary("The families that a component may belong to; its own unit and its kin do not count as seen.").Produces<ComponentCandidates>();
         var write = api.MapGroup("").RequireAuthorization(Policies.WriteToken).WithTags("families");
         write.MapPatch("families/{slug}", AmendAsync)
             .WithSummary("Changes the facts of a part family by a JSON merge patch (RFC 7396).")
@@ -90,6 +127,9 @@ internal static class FamilyEndpoints
         write.MapPost("families/{slug}/split", async (string slug, [FromBody] SplitForm body, HttpContext http, SplitFamily splits, CancellationToken cancel) =>
                 (await splits.RunAsync(slug, body, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
             .WithSummary("Declares some parts of the family to be of another. Published components keep the link they were published with, and it can be undone.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapPost("worklists/unidentified/resolve", async ([FromBody] ResolveJson body, HttpContext http, IdentifyParts identify, CancellationToken cancel) =>
+                (await identify.RunAsync(body.Key ?? "", body.Family, body.Evidence, http.User.ToEditor(), cancel)).ToResult(lines => TypedResults.Ok(new Resolved(lines))))
+            .WithSummary("Says of which family all parts of a look are; each teardown is changed as a whole or not at all.").Produces<Resolved>();
         write.MapPost("merges/{id:guid}/undo", async (Guid id, HttpContext http, MergeFamilies merges, CancellationToken cancel) =>
                 (await merges.UndoAsync(FamilyMergeId.From(id), http.User.ToEditor(), cancel)).ToResult(done => TypedResults.Ok(new Done(done.Value))))
             .WithSummary("Takes a merge of families back.").Produces<Done>();
@@ -107,6 +147,33 @@ internal static class FamilyEndpoints
         IOptions<Microsoft.AspNetCore.Http.Json.JsonOptions> json,
         CancellationToken cancel) =>
         (await changes.AmendAsync(slug, version, form => MergePatch.Apply(form, patch, json.Value.SerializerOptions), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug)));
+
+    private static async Task<IResult> CandidatesAsync(Guid id, ComponentCandidatesQuery query, CancellationToken cancel) =>
+        await query.RunAsync(ComponentId.From(id), cancel) is { } found
+            ? TypedResults.Ok(new ComponentCandidates([.. found.Select(DecodeMarkingEndpoint.Json)]))
+            : ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no component {id}.");
+
+    private static async Task<IResult> UnidentifiedAsync(UnidentifiedQuery query, CancellationToken cancel, [FromQuery] int skip = 0, [FromQuery] int limit = 25)
+    {
+        if (skip < 0 || limit is < 1 or > UnidentifiedQuery.MaxItems)
+            return ApiProblem.Of(StatusCodes.Status400BadRequest, $"skip is 0 or more, limit 1 to {UnidentifiedQuery.MaxItems}.");
+        var answer = await query.RunAsync(skip, limit, cancel);
+        return TypedResults.Ok(new Worklist(
+            [
+                .. answer.Items.Select(item => new UnidentifiedJson(
+                    item.Key,
+                    item.Marking,
+                    item.Package,
+                    item.Teardowns,
+                    [.. item.Components.Select(part => new UnidentifiedPart(part.Id.Value, part.Slug, part.Name))],
+                    item.Makers,
+                    item.Roles,
+                    [.. item.Candidates.Select(DecodeMarkingEndpoint.Json)],
+                    item.Why)),
+            ],
+            answer.Total,
+            skip + answer.Items.Count < answer.Total ? FormattableString.Invariant($"{ApiEndpoints.Prefix}/worklists/unidentified?skip={skip + answer.Items.Count}&limit={limit}") : null));
+    }
 
     private static IResult Created(string slug) => TypedResults.Json(new FamilySaved(slug), statusCode: StatusCodes.Status201Created);
 

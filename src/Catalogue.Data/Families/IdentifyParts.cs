@@ -1,0 +1,70 @@
+using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Quantities;
+using Microsoft.EntityFrameworkCore;
+
+namespace Catalogue.Data.Families;
+
+/// <summary>Says of which family all parts of one look are. Markings stay as read; a published teardown's draft is opened, as by any edit.</summary>
+/// <param name="contexts">Makes the context of look-ups.</param>
+/// <param name="drafts">The door to drafts.</param>
+public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, DraftEditing drafts)
+{
+    /// <summary>What came of it in one teardown, which is changed as a whole or not at all.</summary>
+    /// <param name="Teardown">The teardown's address.</param>
+    /// <param name="Components">How many components were linked.</param>
+    /// <param name="Problem">Why none were, or null.</param>
+    public sealed record Line(string Teardown, int Components, string? Problem);
+
+    /// <summary>Links all parts of a look to a family.</summary>
+    /// <param name="key">The look (<see cref="UnidentifiedQuery.Item.Key"/>).</param>
+    /// <param name="family">The family's address.</param>
+    /// <param name="evidence">How it is known; inferred where null.</param>
+    /// <param name="who">Who says so.</param>
+    /// <param name="cancellationToken">Stops between teardowns; those that are done stay done.</param>
+    public async Task<ChangeOutcome<IReadOnlyList<Line>>> RunAsync(string key, string? family, Evidence? evidence, Editor who, CancellationToken cancellationToken = default)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var target = await context.Families.Where(row => row.Slug == family).Select(row => new { Id = row.MergedIntoId ?? row.Id }).SingleOrDefaultAsync(cancellationToken);
+        if (target is null)
+            return new ChangeOutcome<IReadOnlyList<Line>>.Refused("family", FamilyEditing.Missing(family));
+        var functionClass = await context.Families.Where(row => row.Id == target.Id).Select(row => row.FunctionClass).SingleAsync(cancellationToken);
+        var parts = await UnidentifiedQuery.PartsAsync(context, key, cancellationToken);
+        if (parts.Count == 0)
+            return new ChangeOutcome<IReadOnlyList<Line>>.NotFound("No part of this look is without a family any more.");
+        var lines = new List<Line>();
+        foreach (var teardown in parts.GroupBy(part => (part.Teardown, part.Slug)))
+        {
+            var ids = teardown.Select(part => part.Id).ToList();
+            var outcome = await drafts.EditAsync<int>(
+                teardown.Key.Teardown, who, "identify parts", (draft, cancel) => LinkAsync(draft, ids, target.Id, functionClass, evidence ?? Evidence.Inferred, cancel), null, cancellationToken);
+            lines.Add(outcome is ChangeOutcome<int>.Done { Value: var linked } ? new Line(teardown.Key.Slug, linked, null) : new Line(teardown.Key.Slug, 0, Reason(outcome)));
+        }
+
+        return new ChangeOutcome<IReadOnlyList<Line>>.Done(lines);
+    }
+
+    private static async Task<ChangeOutcome<int>> LinkAsync(
+        Draft draft, List<ComponentId> ids, FamilyId family, FunctionClass? functionClass, Evidence evidence, CancellationToken cancellationToken)
+    {
+        // Somebody may have identified one of them since the list was read; their word stays.
+        var components = await draft.Context.Components.Where(row => row.RevisionId == draft.Revision.Id && ids.Contains(row.Id) && row.FamilyId == null).ToListAsync(cancellationToken);
+        foreach (var component in components)
+        {
+            component.FamilyId = family;
+            component.FamilyEvidence = evidence;
+            component.FunctionClass ??= functionClass;
+        }
+
+        return new ChangeOutcome<int>.Done(components.Count);
+    }
+
+    private static string Reason(ChangeOutcome<int> outcome) => outcome switch
+    {
+        ChangeOutcome<int>.Refused refused => refused.Reason,
+        ChangeOutcome<int>.Stale stale => stale.Reason,
+        ChangeOutcome<int>.NotFound missing => missing.Reason,
+        _ => throw new InvalidOperationException("What was done has no reason."),
+    };
+}

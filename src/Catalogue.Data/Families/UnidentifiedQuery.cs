@@ -1,0 +1,154 @@
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Identification;
+using Catalogue.Domain.Makers;
+using Catalogue.Domain.Packages;
+using Catalogue.Domain.Teardowns;
+using Microsoft.EntityFrameworkCore;
+
+namespace Catalogue.Data.Families;
+
+/// <summary>
+/// The parts that no family is known for, grouped by look: the same marking in the same package, in however many teardowns, is one item. Candidates are
+/// looked for when the list is read, so that a family or a name that was added shows at once.
+/// </summary>
+/// <param name="contexts">Makes the context of each query.</param>
+/// <param name="candidates">Finds candidates.</param>
+public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contexts, MarkingCandidatesQuery candidates)
+{
+    /// <summary>The most items of a page.</summary>
+    public const int MaxItems = 50;
+
+    /// <summary>Candidates shown for an item.</summary>
+    public const int MaxCandidates = 4;
+
+    /// <summary>Parts of one look.</summary>
+    /// <param name="Key">Names the look; the same for the same marking and package.</param>
+    /// <param name="Marking">The marking as read on the first of them, or the part number where nothing was read.</param>
+    /// <param name="Package">The package as the trade names it, or as written, or null.</param>
+    /// <param name="Teardowns">In how many teardowns they were seen.</param>
+    /// <param name="Components">The components.</param>
+    /// <param name="Makers">The makers read on them, by name.</param>
+    /// <param name="Roles">What they do, as reviewers say, by name.</param>
+    /// <param name="Candidates">The likeliest families.</param>
+    /// <param name="Why">Why none of them was taken, in words.</param>
+    public sealed record Item(
+        string Key,
+        string Marking,
+        string? Package,
+        int Teardowns,
+        IReadOnlyList<Part> Components,
+        IReadOnlyList<string> Makers,
+        IReadOnlyList<string> Roles,
+        IReadOnlyList<MarkingCandidatesQuery.Found> Candidates,
+        string Why);
+
+    /// <summary>One of the parts.</summary>
+    /// <param name="Id">The component.</param>
+    /// <param name="Teardown">The teardown.</param>
+    /// <param name="Slug">Its address.</param>
+    /// <param name="Product">Brand and name.</param>
+    /// <param name="Board">The board.</param>
+    /// <param name="Name">What the component is called.</param>
+    public sealed record Part(ComponentId Id, TeardownId Teardown, string Slug, string Product, BoardId Board, string Name);
+
+    /// <summary>A page of items, and how many there are in all.</summary>
+    public sealed record Answer(IReadOnlyList<Item> Items, int Total);
+
+    /// <summary>The items, those seen in most teardowns first.</summary>
+    /// <param name="skip">Items that were seen already.</param>
+    /// <param name="limit">Items a page, 1 to <see cref="MaxItems"/>.</param>
+    /// <param name="cancellationToken">Cancels the query.</param>
+    public async Task<Answer> RunAsync(int skip, int limit, CancellationToken cancellationToken = default)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var looks = (await RowsAsync(context, cancellationToken))
+            .GroupBy(row => KeyOf(row.Component))
+            .OrderByDescending(group => group.Select(row => row.Part.Teardown).Distinct().Count())
+            .ThenByDescending(group => group.Count())
+            .ThenBy(group => group.Key, StringComparer.Ordinal)
+            .ToList();
+        var items = new List<Item>();
+        foreach (var look in looks.Skip(Math.Max(0, skip)).Take(Math.Clamp(limit, 1, MaxItems)))
+            items.Add(await ItemAsync(look.Key, [.. look], cancellationToken));
+        return new Answer(items, looks.Count);
+    }
+
+    /// <summary>The parts of one look, as they stand now.</summary>
+    internal static async Task<IReadOnlyList<Part>> PartsAsync(CatalogueContext context, string key, CancellationToken cancellationToken) =>
+        [.. (await RowsAsync(context, cancellationToken)).Where(row => KeyOf(row.Component) == key).Select(row => row.Part)];
+
+    private static async Task<List<(BoardComponent Component, Part Part)>> RowsAsync(CatalogueContext context, CancellationToken cancellationToken)
+    {
+        var current = context.Revisions.Where(row => row.State == RevisionState.Draft || row.State == RevisionState.InReview
+            || (row.State == RevisionState.Published && !context.Revisions.Any(draft => draft.TeardownId == row.TeardownId && (draft.State == RevisionState.Draft || draft.State == RevisionState.InReview))));
+        var rows = await context.Components
+            .AsNoTracking()
+            .Where(row => row.FamilyId == null && row.IsFitted && (row.MarkingAsRead != null || row.PartNumber != null))
+            .Join(current, row => row.RevisionId, row => row.Id, (component, revision) => new { Component = component, Revision = revision })
+            .Join(context.Teardowns, row => row.Revision.TeardownId, row => row.Id, (row, teardown) => new { row.Component, Product = row.Revision.Brand + " " + row.Revision.ProductName, teardown.Id, teardown.Slug })
+            .OrderBy(row => row.Slug)
+            .ThenBy(row => row.Component.Position)
+            .ThenBy(row => row.Component.Id)
+            .ToListAsync(cancellationToken);
+        return
+        [
+            .. rows
+                .Where(row => !IsPlainValue(row.Component))
+                .Select(row => (row.Component, new Part(row.Component.Id, row.Id, row.Slug, row.Product, row.Component.BoardId, row.Component.Name))),
+        ];
+    }
+
+    // A resistor's or capacitor's print is its value, not a number of a family.
+    private static bool IsPlainValue(BoardComponent component) =>
+        component.PartNumber is null
+        && (component.FunctionClass is { } functionClass ? PartKindOf.Class(functionClass) : component.DesignatorList.Select(PartKindOf.Designator).FirstOrDefault())
+            is Domain.Quantities.PartKind.Resistor or Domain.Quantities.PartKind.Capacitor or Domain.Quantities.PartKind.Inductor or Domain.Quantities.PartKind.Fuse;
+
+    private static string KeyOf(BoardComponent component) =>
+        string.Join(" / ", MarkingReadings.Lines(Short(component.MarkingAsRead ?? component.PartNumber!))) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant();
+
+    private static string Short(string text) => text.Length <= MarkingReadings.MaxMarkingLength ? text : text[..MarkingReadings.MaxMarkingLength];
+
+    private async Task<Item> ItemAsync(string key, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
+    {
+        var first = rows[0].Component;
+        var marking = first.MarkingAsRead ?? first.PartNumber!;
+        var roles = Distinct(rows.Select(row => row.Component.Role));
+        var makers = Distinct(rows.Select(row => row.Component.MakerAsRead));
+        var found = await candidates.RunAsync(
+            new MarkingQuestion
+            {
+                Marking = Short(marking),
+                Package = first.Package,
+                FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null) ?? roles.Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
+                Maker = makers.Select(MakerName.Key).FirstOrDefault(name => name.Length > 0),
+            },
+            new MarkingCandidatesQuery.Place(rows[0].Part.Teardown, rows[0].Part.Board),
+            seesDrafts: true,
+            cancellationToken);
+        return new Item(
+            key,
+            marking,
+            PackageText.Read(first.Package).Canonical ?? first.Package,
+            rows.Select(row => row.Part.Teardown).Distinct().Count(),
+            [.. rows.Select(row => row.Part)],
+            makers,
+            roles,
+            [.. found.Take(MaxCandidates)],
+            Why(marking, found));
+    }
+
+    private static string Why(string marking, IReadOnlyList<MarkingCandidatesQuery.Found> found)
+    {
+        var signs = MarkingFold.Signs(MarkingFold.Line(marking));
+        var unread = signs.Count(sign => sign == MarkingFold.Unreadable);
+        return signs.Length == unread ? "nothing on it could be read"
+            : found is [{ Candidate.IsTied: true }, _, ..] ? $"{found[0].Name} and {found[1].Name} are about as likely"
+            : found.Count > 0 ? unread > 0 ? "part of it could not be read" : "it has to be mended to fit"
+            : PartNumber.From(marking) is { } number && !LinkFamilies.IsIdentifying(number) ? "it reads like a description"
+            : "no family comes near";
+    }
+
+    private static List<string> Distinct(IEnumerable<string?> texts) => [.. texts.OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+}

@@ -1,0 +1,85 @@
+using Catalogue.Data.Components;
+using Catalogue.Data.Families;
+using Catalogue.Data.Teardowns;
+using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
+using Catalogue.Domain.Quantities;
+using Catalogue.Testing;
+
+namespace Catalogue.Data.Tests.Families;
+
+public sealed class UnidentifiedQueryTests : IAsyncLifetime
+{
+    private CatalogueDatabaseFixture _database = null!;
+
+    public async ValueTask InitializeAsync() => _database = await CatalogueDatabaseFixture.CreateAsync();
+
+    public async ValueTask DisposeAsync() => await _database.DisposeAsync();
+
+    [Fact]
+    public async Task RunAsync_TheSameLookInSeveralTeardowns_IsOneItemAndIsResolvedForAll()
+    {
+        await PartAsync("Known", new ComponentForm { PartNumber = "808-7A" }, publish: true);
+        Bench.Done(await _database.Get<FamilyChanges>().AmendAsync("808-7a", null, Regulator, Bench.Reviewer));
+        var one = await PartAsync("One", new ComponentForm { MarkingAsRead = "8O8-7A\n2317", Package = "SOT23-6", Role = "buck regulator" }, publish: true);
+        var two = await PartAsync("Two", new ComponentForm { MarkingAsRead = "8o8-7a / 2317", Package = "SOT-23-6" }, publish: false);
+        await PartAsync("Three", new ComponentForm { MarkingAsRead = "8O8-7A\n2317", Package = "SOIC-8" }, publish: false);
+
+        var answer = await _database.Get<UnidentifiedQuery>().RunAsync(0, 25);
+        Assert.Equal(2, answer.Total);
+        var item = answer.Items[0];
+        Assert.Equal(("SOT-23-6", 2, 2), (item.Package, item.Teardowns, item.Components.Count));
+        Assert.Equal("808-7a", item.Candidates[0].Slug);
+        Assert.Equal("it has to be mended to fit", item.Why);
+
+        var lines = Bench.Done(await _database.Get<IdentifyParts>().RunAsync(item.Key, "808-7a", null, Bench.Reviewer));
+        Assert.Equal([(one.Slug, 1), (two.Slug, 1)], lines.Select(line => (line.Teardown, line.Components)).Order());
+        Assert.All(lines, line => Assert.Null(line.Problem));
+        var record = (await _database.Get<TeardownRecordQuery>().DraftAsync(one.Slug))!;
+        var part = Assert.Single(record.Components);
+        Assert.Equal(("808-7a", "8O8-7A\n2317", Evidence.Inferred, FunctionClass.Regulator), (record.FamilyOf(part)!.Slug, part.MarkingAsRead, part.FamilyEvidence!.Value, part.FunctionClass!.Value));
+        // What was published stays unidentified until it is published anew.
+        Assert.Null(Assert.Single((await _database.Get<TeardownRecordQuery>().PublishedAsync(one.Slug))!.Components).FamilyId);
+        Assert.Equal(1, (await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Total);
+        Assert.IsType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.NotFound>(await _database.Get<IdentifyParts>().RunAsync(item.Key, "808-7a", null, Bench.Reviewer));
+    }
+
+    [Fact]
+    public async Task RunAsync_AFamilyThatIsAdded_ShowsAsACandidateAtOnce()
+    {
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "QX4RO65N" }, publish: false);
+        Assert.Empty(Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items).Candidates);
+        await PartAsync("Two", new ComponentForm { PartNumber = "QX9000" }, publish: false);
+        Bench.Done(await _database.Get<FamilyChanges>().AddAliasAsync("qx9000", "QX4R065N", FamilyNameKind.OtherNumber, Bench.Reviewer));
+        Assert.Equal("qx9000", Assert.Single(Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items).Candidates).Slug);
+    }
+
+    [Fact]
+    public async Task RunAsync_WhatIsNoNumber_SaysWhyOrIsLeftOut()
+    {
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "472", Designators = "R1" }, publish: false);
+        await PartAsync("Two", new ComponentForm { MarkingAsRead = "??????" }, publish: false);
+        await PartAsync("Three", new ComponentForm { PartNumber = "Pin header 1x5, 2.54 mm pitch" }, publish: false);
+        await PartAsync("Four", new ComponentForm { MarkingAsRead = "\u202e🙂" }, publish: false);
+        var answer = await _database.Get<UnidentifiedQuery>().RunAsync(0, 25);
+        Assert.Equal(
+            ["it reads like a description", "nothing on it could be read", "nothing on it could be read"],
+            answer.Items.Select(item => item.Why).Order());
+    }
+
+    private static ChangeOutcome<FamilyForm> Regulator(FamilyForm form)
+    {
+        form.FunctionClass = FunctionClass.Regulator;
+        return new ChangeOutcome<FamilyForm>.Done(form);
+    }
+
+    private async Task<CreateTeardown.Created> PartAsync(string name, ComponentForm form, bool publish)
+    {
+        var bench = new Bench(_database);
+        var teardown = await bench.TeardownAsync(name: name);
+        await bench.ComponentAsync(await bench.BoardAsync(teardown.Id), form);
+        if (publish)
+            await bench.PublishAsync(teardown.Slug);
+        return teardown;
+    }
+}

@@ -1,0 +1,96 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+
+namespace Catalogue.Web.Tests.Api;
+
+/// <summary>Changing, merging and splitting families, and the worklist, over the API.</summary>
+/// <param name="site">The site.</param>
+public sealed class FamilyChangesTests(SiteFixture site) : IClassFixture<SiteFixture>
+{
+    [Fact]
+    public async Task Merge_AndUndo_MoveTheDesignsOfAFamily()
+    {
+        var one = await PublishedAsync("Merge one", "MW71-A");
+        var two = await PublishedAsync("Merge two", "MW71-B");
+        var merge = (await site.Writer.PostAsync("/api/v1/families/mw71-b/merge", new { into = "mw71-a", note = "one die" }, HttpStatusCode.Created)).Text("id");
+        Assert.Equal([one, two], await DesignsAsync("mw71-a"));
+        var part = (await GetAsync($"/api/v1/teardowns/{two}")).Items("boards").Single().Items("components").Single();
+        Assert.Equal(("mw71-b", "mw71-a"), (part.Text("family"), part.Text("family_now")));
+
+        await site.Writer.PostAsync($"/api/v1/merges/{merge}/undo", new { }, HttpStatusCode.OK);
+        Assert.Equal([one], await DesignsAsync("mw71-a"));
+        Assert.Equal([two], await DesignsAsync("mw71-b"));
+        await site.Writer.PostAsync($"/api/v1/merges/{merge}/undo", new { }, HttpStatusCode.UnprocessableEntity);
+    }
+
+    [Fact]
+    public async Task Split_AndUndo_MoveChosenParts()
+    {
+        var one = await PublishedAsync("Split one", "SW40");
+        var two = await PublishedAsync("Split two", "SW40");
+        var part = (await GetAsync($"/api/v1/teardowns/{two}")).Items("boards").Single().Items("components").Single().Text("id");
+        var split = (await site.Writer.PostAsync("/api/v1/families/sw40/split", new { into = "SW40-X9", components = new[] { part } }, HttpStatusCode.Created)).Text("id");
+        Assert.Equal([one], await DesignsAsync("sw40"));
+        Assert.Equal([two], await DesignsAsync("sw40-x9"));
+        await site.Writer.PostAsync($"/api/v1/splits/{split}/undo", new { }, HttpStatusCode.OK);
+        Assert.Equal([one, two], await DesignsAsync("sw40"));
+    }
+
+    [Fact]
+    public async Task Facts_NamesAndRatings_AreChangedAndChecked()
+    {
+        await PublishedAsync("Facts", "FC12");
+        await site.Writer.SendAsync(HttpMethod.Patch, "/api/v1/families/fc12", new { function_class = "switch", packages = new[] { "DPAK" }, datasheet_url = "https://maker.example/fc12.pdf" }, HttpStatusCode.OK);
+        await site.Writer.SendAsync(HttpMethod.Patch, "/api/v1/families/fc12", new { datasheet_url = "javascript:alert(1)" }, HttpStatusCode.UnprocessableEntity);
+        await site.Writer.SendAsync(HttpMethod.Patch, "/api/v1/families/no-such", new { note = "x" }, HttpStatusCode.NotFound);
+        await site.Writer.PostAsync("/api/v1/families/fc12/aliases", new { name = "FC12-OLD" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/fc12/top_marks", new { code = "F2", maker = "Marnholt" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/fc12/makers", new { maker = "Marnholt" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/fc12/ratings", new { kind = "rated_voltage", text = "40 V", evidence = "datasheet" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/fc12/ratings", new { kind = "rated_voltage", text = "40 A" }, HttpStatusCode.UnprocessableEntity);
+        var answer = await site.Anonymous.PostAsync("/api/v1/decode/marking", new { text = "FC12OLD" }, HttpStatusCode.OK);
+        Assert.Equal("fc12", answer.Items("candidates").First().Text("family"));
+    }
+
+    [Fact]
+    public async Task Worklist_OfUnidentifiedParts_IsResolvedOnceForAll()
+    {
+        await PublishedAsync("List known", "WL808-7A");
+        var slug = await DraftAsync("List draft", "Designator,MPN\nU9,\n");
+        var board = JsonDocument.Parse(await site.Reader.GetStringAsync($"/api/v1/teardowns/{slug}?draft=true")).RootElement.Items("boards").Single().Text("id");
+        await site.Writer.PostAsync($"/api/v1/boards/{board}/components", new { marking_as_read = "WL8O8-7A" }, HttpStatusCode.Created);
+        var list = await ReadAsync("/api/v1/worklists/unidentified?limit=50");
+        var item = list.Items("items").Single(one => one.Text("marking") == "WL8O8-7A");
+        Assert.Equal("wl808-7a", item.Items("candidates").First().Text("family"));
+        var component = item.Items("components").Single();
+        Assert.Equal(slug, component.Text("teardown"));
+        Assert.Equal("wl808-7a", (await ReadAsync($"/api/v1/components/{component.Text("component")}/candidates")).Items("candidates").First().Text("family"));
+        var done = await site.Writer.PostAsync("/api/v1/worklists/unidentified/resolve", new { key = item.Text("key"), family = "wl808-7a", evidence = "decoded" }, HttpStatusCode.OK);
+        Assert.Equal(1, done.Items("teardowns").Single().GetProperty("components").GetInt32());
+        Assert.DoesNotContain((await ReadAsync("/api/v1/worklists/unidentified?limit=50")).Items("items"), one => one.Text("marking") == "WL8O8-7A");
+        using var refused = await site.Anonymous.GetAsync("/api/v1/worklists/unidentified");
+        Assert.Equal(HttpStatusCode.Unauthorized, refused.StatusCode);
+    }
+
+    private async Task<string> PublishedAsync(string name, string number)
+    {
+        var slug = await DraftAsync(name, $"Designator,MPN\nU1,{number}\n");
+        await site.Writer.PostAsync($"/api/v1/teardowns/{slug}/publish", new { note = "" }, HttpStatusCode.OK);
+        return slug;
+    }
+
+    private async Task<string> DraftAsync(string name, string list)
+    {
+        var slug = (await site.Writer.PostAsync("/api/v1/teardowns", new { product = new { brand = "Ferrowick", name, model = name, category = "adapter" }, title = name }, HttpStatusCode.Created)).Text("slug")!;
+        var board = (await site.Writer.PostAsync($"/api/v1/teardowns/{slug}/boards", new { name = "Main" }, HttpStatusCode.Created)).Text("id");
+        await site.Writer.UploadAsync($"/api/v1/boards/{board}/components/import", Encoding.UTF8.GetBytes(list), "list.csv", HttpStatusCode.OK);
+        return slug;
+    }
+
+    private async Task<List<string?>> DesignsAsync(string slug) => [.. (await GetAsync($"/api/v1/families/{slug}/designs")).Items("items").Select(item => item.Text("teardown")).Order()];
+
+    private async Task<JsonElement> GetAsync(string path) => JsonDocument.Parse(await site.Anonymous.GetStringAsync(path)).RootElement;
+
+    private async Task<JsonElement> ReadAsync(string path) => JsonDocument.Parse(await site.Reader.GetStringAsync(path)).RootElement;
+}
