@@ -41,4 +41,12 @@ public static class CoverDirections
             or FunctionClass.Microcontroller => [RatingKind.RatedVoltage],
         _ => [RatingKind.RatedVoltage, RatingKind.RatedCurrent],
     };
+
+    /// <summary>
+    /// True where class and ratings say what a part does. Two controllers of one voltage may have nothing in common but that: chips and parts with a
+    /// function of their own need more.
+    /// </summary>
+    public static bool TellEnough(FunctionClass functionClass) =>
+        functionClass.Is(FunctionClass.Fuse) || functionClass.Is(FunctionClass.Switch) || functionClass.Is(FunctionClass.Capacitor) || functionClass.Is(FunctionClass.Resistor)
+        || functionClass is FunctionClass.Rectifier or FunctionClass.SignalDiode or FunctionClass.Transistor or FunctionClass.Inductor or FunctionClass.Varistor or FunctionClass.Thermistor or FunctionClass.Cell;
 }

@@ -7,13 +7,16 @@ namespace Catalogue.Domain.Families;
 /// <remarks>
 /// House rule, a screening and no promise: pin order, polarity, drive and dynamics are not compared. It is offered where the function class is the same
 /// or one is the wider word for the other, no known rating falls short, at least one deciding rating is covered, and the package is the same or
-/// compatible; where the package is not known, every deciding rating must be covered. Having been seen in the same role elsewhere decides nothing
-/// but stands first.
+/// compatible; where the package is not known, every deciding rating must be covered. Chips and other parts whose ratings do not say what they do
+/// (<see cref="CoverDirections.TellEnough"/>) must also have been seen in the same role in another design; for all others that only weighs in.
 /// </remarks>
 public sealed record SecondSource
 {
-    private SecondSource(string? function, IReadOnlyList<RatingCover> ratings, PackageAgreement package, string? role, int designs)
+    private readonly FunctionClass? _asked;
+
+    private SecondSource(FunctionClass? asked, string? function, IReadOnlyList<RatingCover> ratings, PackageAgreement package, string? role, int designs)
     {
+        _asked = asked;
         FunctionWords = function;
         Ratings = ratings;
         Package = package;
@@ -66,7 +69,12 @@ public sealed record SecondSource
     }
 
     /// <summary>What could not be told, in words.</summary>
-    public IReadOnlyList<string> Open => Package.Kind is PackageAgreementKind.NotKnown ? [.. Words(RatingCoverKind.NotKnown), PackageWords] : [.. Words(RatingCoverKind.NotKnown)];
+    public IReadOnlyList<string> Open =>
+        [
+            .. Words(RatingCoverKind.NotKnown),
+            .. Package.Kind is PackageAgreementKind.NotKnown ? new[] { PackageWords } : [],
+            .. _asked is { } functionClass && FunctionWords is not null && !CoverDirections.TellEnough(functionClass) ? new[] { $"what it does inside is not compared: the ratings of a {functionClass.Word()} do not say it" } : [],
+        ];
 
     /// <summary>What speaks against it, in words; empty where it is offered.</summary>
     public IReadOnlyList<string> Against =>
@@ -91,7 +99,7 @@ public sealed record SecondSource
         IReadOnlyList<RatingCover> ratings = function is null ? [] : [.. Compare(asked, other, asked.FunctionClass!.Value)];
         var package = Best(asked.Packages, other.Packages);
         var (role, designs) = Shared(asked, other);
-        var found = new SecondSource(function, ratings, package, role, designs);
+        var found = new SecondSource(asked.FunctionClass, function, ratings, package, role, designs);
         return found with { IsOffered = function is not null && IsCovered(asked, found) };
     }
 
@@ -106,6 +114,8 @@ public sealed record SecondSource
         var deciding = CoverDirections.Deciding(asked.FunctionClass!.Value);
         var decided = found.Ratings.Where(rating => deciding.Contains(rating.Kind) || rating.Kind is RatingKind.RatedVoltageAc && deciding.Contains(RatingKind.RatedVoltage)).ToList();
         if (found.Ratings.Any(rating => rating.Outcome == RatingCoverKind.FallsShort) || !decided.Exists(IsCovering))
+            return false;
+        if (!CoverDirections.TellEnough(asked.FunctionClass.Value) && found.SharedRole is null)
             return false;
         return found.Package.Kind switch
         {

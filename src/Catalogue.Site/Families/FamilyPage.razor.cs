@@ -56,6 +56,7 @@ public sealed partial class FamilyPage(FamilyQuery families, FamilyKnowledgeQuer
     private string NoSources => _neighbours?.Asked switch
     {
         { FunctionClass: null } => "Its function class is not known, so no stand-in can be looked for.",
+        { FunctionClass: { } function } when !CoverDirections.TellEnough(function) => $"Class and ratings of a {function.Word()} do not say what it does, and no other family that covers them was seen in the same role.",
         { Ratings.Count: 0 } => "No rating of it is stated, so nothing can be shown to cover it.",
         _ => "No other family that published teardowns use is known to cover its ratings in its package.",
     };

@@ -111,6 +111,17 @@ public sealed class SecondSourceTests
     }
 
     [Fact]
+    public void Of_ChipsOfOneVoltage_AreOfferedOnlyWhereSeenInTheSameRole()
+    {
+        var asked = Switch("KPD-318", 30, null, null) with { FunctionClass = FunctionClass.Controller, Roles = [new("buck controller", ProductId.New())] };
+        var other = Switch("KPD-522", 40, null, null) with { FunctionClass = FunctionClass.Controller };
+        Assert.False(SecondSource.Of(asked, other).IsOffered);
+        var seen = SecondSource.Of(asked, other with { Roles = [new("buck controller", ProductId.New())] });
+        Assert.True(seen.IsOffered);
+        Assert.Contains("what it does inside is not compared: the ratings of a controller do not say it", seen.Open);
+    }
+
+    [Fact]
     public void Of_AFamilyAndItself_IsOffered() =>
         GenSwitch.Sample(one => one.Ratings.Count == 0 || SecondSource.Of(one, one).IsOffered);
 
