@@ -14,7 +14,7 @@ public sealed class AccessibilityTests(JourneyFixture journey)
         "/search?q=kpd", "/about", "/no-such-page", "/sign-in",
     ];
 
-    private static readonly string[] Signed = ["/lab", "/lab/teardowns/ferrowick-tor-600", "/lab/families", "/lab/families/kpd-318", "/lab/settings"];
+    private static readonly string[] Signed = ["/lab", "/lab/teardowns/ferrowick-tor-600", "/lab/families", "/lab/families/kpd-318", "/lab/worklist/unidentified", "/lab/settings"];
 
     [Theory]
     [InlineData(1440, ColorScheme.Light)]

@@ -103,7 +103,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     private static bool IsPlainValue(BoardComponent component) =>
         component.PartNumber is null
         && (component.FunctionClass is { } functionClass ? PartKindOf.Class(functionClass) : component.DesignatorList.Select(PartKindOf.Designator).FirstOrDefault())
-            is Domain.Quantities.PartKind.Resistor or Domain.Quantities.PartKind.Capacitor or Domain.Quantities.PartKind.Inductor or Domain.Quantities.PartKind.Fuse;
+            is Domain.Quantities.PartKind.Resistor or Domain.Quantities.PartKind.Capacitor or Domain.Quantities.PartKind.Inductor or Domain.Quantities.PartKind.Fuse or Domain.Quantities.PartKind.Thermistor;
 
     private static string KeyOf(BoardComponent component) =>
         string.Join(" / ", MarkingReadings.Lines(Short(component.MarkingAsRead ?? component.PartNumber!))) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant();
