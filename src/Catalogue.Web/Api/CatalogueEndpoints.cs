@@ -2,6 +2,7 @@ using Catalogue.Data.Families;
 using Catalogue.Data.Makers;
 using Catalogue.Data.Products;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Text;
@@ -24,7 +25,29 @@ internal static class CatalogueEndpoints
 
     /// <summary>A family.</summary>
     public sealed record FamilyAnswer(
-        string Slug, string Name, FunctionClass? FunctionClass, string? DatasheetUrl, int Designs, IReadOnlyList<string> MarkingsAsRead, IReadOnlyList<string> MakersAsRead, string DesignsUrl);
+        string Slug,
+        string Name,
+        FunctionClass? FunctionClass,
+        string? DatasheetUrl,
+        int Designs,
+        IReadOnlyList<string> MarkingsAsRead,
+        IReadOnlyList<string> MakersAsRead,
+        IReadOnlyList<string> Packages,
+        IReadOnlyList<string> Makers,
+        IReadOnlyList<NumberItem> OtherNumbers,
+        IReadOnlyList<TopMarkItem> TopMarks,
+        IReadOnlyList<RatingItem> TypicalRatings,
+        string DesignsUrl,
+        string NeighboursUrl);
+
+    /// <summary>Another number of a family.</summary>
+    public sealed record NumberItem(string Name, FamilyNameKind Kind);
+
+    /// <summary>A short code that stands on the part; other families may share it.</summary>
+    public sealed record TopMarkItem(string Code, string? Maker, string? Package, string? Source, IReadOnlyList<string> SharedWith);
+
+    /// <summary>A typical rating, in the unit named.</summary>
+    public sealed record RatingItem(RatingKind Kind, double Low, double Nominal, double High, string Unit, string? Condition, Evidence Evidence, string? Source);
 
     /// <summary>A component of a published design that is of a family.</summary>
     public sealed record DesignItem(
@@ -69,10 +92,10 @@ internal static class CatalogueEndpoints
             [.. page.Items.Select(row => new FamilyItem(row.Slug, row.Name, row.FunctionClass, row.Designs))], ListQuestions.Next(http.Request, page.Next)));
     }
 
-    private static async Task<IResult> FamilyAsync(string slug, HttpContext http, FamilyQuery query, CancellationToken cancel) =>
+    private static async Task<IResult> FamilyAsync(string slug, HttpContext http, FamilyQuery query, FamilyKnowledgeQuery knowledge, CancellationToken cancel) =>
         await query.RunAsync(slug, http.User.SeesDrafts(), cancel) switch
         {
-            FamilyQuery.Answer.Found { Family: var family } => TypedResults.Ok(new FamilyAnswer(
+            FamilyQuery.Answer.Found { Family: var family } when await knowledge.RunAsync(slug, http.User.SeesDrafts(), cancel) is { } known => TypedResults.Ok(new FamilyAnswer(
                 family.Slug,
                 family.Name,
                 family.FunctionClass,
@@ -80,7 +103,13 @@ internal static class CatalogueEndpoints
                 family.Uses.Select(use => use.Teardown).Distinct().Count(),
                 [.. family.Uses.Select(use => use.MarkingAsRead).OfType<string>().Distinct()],
                 [.. family.Uses.Select(use => use.MakerAsRead).OfType<string>().Distinct()],
-                $"/api/v1/families/{family.Slug}/designs")),
+                known.Packages,
+                [.. known.Makers.Select(maker => maker.Name)],
+                [.. known.Numbers.Select(number => new NumberItem(number.Text, number.Kind))],
+                [.. known.Codes.Select(code => new TopMarkItem(code.Text, code.Maker, code.Package, code.Source, [.. code.Sharers.Select(sharer => sharer.Slug)]))],
+                [.. known.Ratings.Select(rating => new RatingItem(rating.Kind, rating.Low, rating.Nominal, rating.High, rating.Kind.Unit().Code(), rating.Condition, rating.Evidence, rating.Source))],
+                $"/api/v1/families/{family.Slug}/designs",
+                $"/api/v1/families/{family.Slug}/neighbours")),
             FamilyQuery.Answer.Moved moved => TypedResults.Redirect($"/api/v1/families/{moved.Slug}", permanent: true),
             _ => NoFamily(slug),
         };

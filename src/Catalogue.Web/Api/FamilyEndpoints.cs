@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Text.Json;
 using Catalogue.Data.Components;
 using Catalogue.Data.Families;
+using Catalogue.Data.Makers;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Makers;
@@ -29,6 +30,10 @@ internal static class FamilyEndpoints
     /// <summary>A maker of a family.</summary>
     /// <param name="Maker">Its name.</param>
     public sealed record MakerOfFamily([property: Description("The maker's name or an alias of it; a new one is opened.")] string? Maker);
+
+    /// <summary>A name of a maker.</summary>
+    /// <param name="Name">The name.</param>
+    public sealed record MakerNameJson([property: Description("The name, at most 120 characters.")] string? Name);
 
     /// <summary>How two families stand to each other.</summary>
     /// <param name="Family">The other family's slug.</param>
@@ -130,6 +135,15 @@ internal static class FamilyEndpoints
         write.MapPost("worklists/unidentified/resolve", async ([FromBody] ResolveJson body, HttpContext http, IdentifyParts identify, CancellationToken cancel) =>
                 (await identify.RunAsync(body.Key ?? "", body.Family, body.Evidence, http.User.ToEditor(), cancel)).ToResult(lines => TypedResults.Ok(new Resolved(lines))))
             .WithSummary("Says of which family all parts of a look are; each teardown is changed as a whole or not at all.").Produces<Resolved>();
+        write.MapPatch("makers/{slug}", async (string slug, [FromBody] MakerNameJson body, HttpContext http, MakerChanges changes, CancellationToken cancel) =>
+                (await changes.RenameAsync(slug, body.Name, http.User.ToEditor(), cancel)).ToResult(id => TypedResults.Ok(new Done(id.Value))))
+            .WithSummary("Shows a maker under another name; the one it had stays as an alias, its address stays, and published pages keep what they printed.").Produces<Done>();
+        write.MapPost("makers/{slug}/aliases", async (string slug, [FromBody] MakerNameJson body, HttpContext http, MakerChanges changes, CancellationToken cancel) =>
+                (await changes.AddAliasAsync(slug, body.Name, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
+            .WithSummary("Adds another name of a maker: a former one, a transliteration, a logo in words.").Produces<Done>(StatusCodes.Status201Created);
+        write.MapDelete("makers/{slug}/aliases/{name}", async (string slug, string name, HttpContext http, MakerChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveAliasAsync(slug, name, http.User.ToEditor(), cancel)).ToResult(id => TypedResults.Ok(new Done(id.Value))))
+            .WithSummary("Takes another name of a maker away; what it led to stays.").Produces<Done>();
         write.MapPost("merges/{id:guid}/undo", async (Guid id, HttpContext http, MergeFamilies merges, CancellationToken cancel) =>
                 (await merges.UndoAsync(FamilyMergeId.From(id), http.User.ToEditor(), cancel)).ToResult(done => TypedResults.Ok(new Done(done.Value))))
             .WithSummary("Takes a merge of families back.").Produces<Done>();

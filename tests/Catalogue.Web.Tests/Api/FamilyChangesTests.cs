@@ -51,6 +51,23 @@ public sealed class FamilyChangesTests(SiteFixture site) : IClassFixture<SiteFix
         await site.Writer.PostAsync("/api/v1/families/fc12/ratings", new { kind = "rated_voltage", text = "40 A" }, HttpStatusCode.UnprocessableEntity);
         var answer = await site.Anonymous.PostAsync("/api/v1/decode/marking", new { text = "FC12OLD" }, HttpStatusCode.OK);
         Assert.Equal("fc12", answer.Items("candidates").First().Text("family"));
+        var family = await GetAsync("/api/v1/families/fc12");
+        Assert.Equal(("TO-252", "Marnholt"), (family.Items("packages").Single().GetString(), family.Items("makers").Single().GetString()));
+        Assert.Equal(("FC12-OLD", "F2", 40.0), (family.Items("other_numbers").Single().Text("name"), family.Items("top_marks").Single().Text("code"), family.Items("typical_ratings").Single().GetProperty("nominal").GetDouble()));
+    }
+
+    [Fact]
+    public async Task Maker_Renamed_IsFoundUnderBothNamesAndKeepsItsAddress()
+    {
+        await PublishedAsync("Maker", "MK55");
+        await site.Writer.PostAsync("/api/v1/families/mk55/makers", new { maker = "Ulbrecken Semi" }, HttpStatusCode.Created);
+        await site.Writer.SendAsync(HttpMethod.Patch, "/api/v1/makers/ulbrecken-semi", new { name = "Ulbrecken Power" }, HttpStatusCode.OK);
+        await site.Writer.PostAsync("/api/v1/makers/ulbrecken-semi/aliases", new { name = "three bars in a ring" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/makers/ulbrecken-semi/aliases", new { name = "Three bars, in a ring" }, HttpStatusCode.UnprocessableEntity);
+        await site.Writer.PostAsync("/api/v1/makers/ferrowick/aliases", new { name = "ulbrecken semi" }, HttpStatusCode.UnprocessableEntity);
+        await PublishedAsync("Maker two", "MK56");
+        await site.Writer.PostAsync("/api/v1/families/mk56/makers", new { maker = "ulbrecken SEMI" }, HttpStatusCode.Created);
+        Assert.Equal("Ulbrecken Power", (await GetAsync("/api/v1/families/mk56")).Items("makers").Single().GetString());
     }
 
     [Fact]
