@@ -80,6 +80,8 @@ public sealed class PostgresTestServer
             ["fsync"] = "off",
             ["synchronous_commit"] = "off",
             ["full_page_writes"] = "off",
+            // A worker of it in a database that is dropped belongs to another role, which may not be ended.
+            ["autovacuum"] = "off",
         },
     };
 

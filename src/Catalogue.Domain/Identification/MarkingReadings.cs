@@ -76,7 +76,7 @@ public static class MarkingReadings
     public static bool IsDate(string line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        if (line.Length is < 4 or > 6 || !line.AsSpan(0, 4).ContainsAnyExceptInRange('0', '9') == false)
+        if (line.Length is < 4 or > 6 || line.AsSpan(0, 4).ContainsAnyExceptInRange('0', '9'))
             return false;
         var (first, second) = (int.Parse(line.AsSpan(0, 2), CultureInfo.InvariantCulture), int.Parse(line.AsSpan(2, 2), CultureInfo.InvariantCulture));
         return second is >= 1 and <= 53 || first is >= 1 and <= 53;
