@@ -59,7 +59,9 @@ public sealed class FamilyChanges(FamilyEditing editing)
                 if (number.MatchKey == family.MatchKey)
                     return new ChangeOutcome<string>.Refused("name", $"“{written}” joins this family already: packing and finish are left out.");
                 if (await edit.Context.Families.SingleOrDefaultAsync(row => row.MatchKey == number.MatchKey, cancel) is { } other)
-                    return new ChangeOutcome<string>.Refused("name", $"“{written}” is a family of its own, “{other.Slug}”. Merge it into this one if the two are one.");
+                    return new ChangeOutcome<string>.Refused("name", other.MergedIntoId == family.Id
+                        ? $"“{written}” joins this family already: “{other.Slug}” was merged into it."
+                        : $"“{written}” is a family of its own, “{other.Slug}”. Merge it into this one if the two are one.");
                 if (await edit.Context.FamilyAliases.SingleOrDefaultAsync(row => row.MatchKey == number.MatchKey, cancel) is { } taken)
                 {
                     var owner = await edit.Context.Families.Where(row => row.Id == taken.FamilyId).Select(row => row.Slug).SingleAsync(cancel);
@@ -82,7 +84,7 @@ public sealed class FamilyChanges(FamilyEditing editing)
             async (edit, family, cancel) =>
             {
                 var key = PartNumber.From(name)?.MatchKey;
-                if (await edit.Context.FamilyAliases.SingleOrDefaultAsync(row => row.FamilyId == family.Id && row.MatchKey == key, cancel) is not { } alias)
+                if (await edit.Context.FamilyAliases.SingleOrDefaultAsync(row => edit.Members(family).Contains(row.FamilyId) && row.MatchKey == key, cancel) is not { } alias)
                     return new ChangeOutcome<string>.NotFound($"“{slug}” has no such name as “{name}”.");
                 edit.Context.Remove(alias);
                 return new ChangeOutcome<string>.Done(alias.MatchKey);
@@ -120,7 +122,7 @@ public sealed class FamilyChanges(FamilyEditing editing)
 
     /// <summary>Takes a top mark away.</summary>
     public Task<ChangeOutcome<TopMarkId>> RemoveTopMarkAsync(string slug, TopMarkId id, Editor who, CancellationToken cancellationToken = default) =>
-        RemoveAsync(slug, "remove top mark", (edit, family, cancel) => edit.Context.TopMarks.SingleOrDefaultAsync(row => row.Id == id && row.FamilyId == family.Id, cancel), id, who, cancellationToken);
+        RemoveAsync(slug, "remove top mark", (edit, family, cancel) => edit.Context.TopMarks.Where(row => row.Id == id && edit.Members(family).Contains(row.FamilyId)).ToListAsync(cancel), id, who, cancellationToken);
 
     /// <summary>Adds a typical rating.</summary>
     public Task<ChangeOutcome<FamilyRatingId>> AddRatingAsync(string slug, RatingForm form, Editor who, CancellationToken cancellationToken = default) =>
@@ -154,7 +156,7 @@ public sealed class FamilyChanges(FamilyEditing editing)
 
     /// <summary>Takes a typical rating away.</summary>
     public Task<ChangeOutcome<FamilyRatingId>> RemoveRatingAsync(string slug, FamilyRatingId id, Editor who, CancellationToken cancellationToken = default) =>
-        RemoveAsync(slug, "remove family rating", (edit, family, cancel) => edit.Context.FamilyRatings.SingleOrDefaultAsync(row => row.Id == id && row.FamilyId == family.Id, cancel), id, who, cancellationToken);
+        RemoveAsync(slug, "remove family rating", (edit, family, cancel) => edit.Context.FamilyRatings.Where(row => row.Id == id && edit.Members(family).Contains(row.FamilyId)).ToListAsync(cancel), id, who, cancellationToken);
 
     /// <summary>Adds a maker, by its name or an alias of it; a new one is opened.</summary>
     public Task<ChangeOutcome<MakerId>> AddMakerAsync(string slug, string? name, Editor who, CancellationToken cancellationToken = default) =>
@@ -179,7 +181,24 @@ public sealed class FamilyChanges(FamilyEditing editing)
 
     /// <summary>Takes a maker away from the family.</summary>
     public Task<ChangeOutcome<MakerId>> RemoveMakerAsync(string slug, MakerId id, Editor who, CancellationToken cancellationToken = default) =>
-        RemoveAsync(slug, "remove maker of family", (edit, family, cancel) => edit.Context.FamilyMakers.SingleOrDefaultAsync(row => row.MakerId == id && row.FamilyId == family.Id, cancel), id, who, cancellationToken);
+        RemoveAsync(slug, "remove maker of family", (edit, family, cancel) => edit.Context.FamilyMakers.Where(row => row.MakerId == id && edit.Members(family).Contains(row.FamilyId)).ToListAsync(cancel), id, who, cancellationToken);
+
+    /// <summary>Takes a maker away from the family, by its address, its name or an alias of it.</summary>
+    public Task<ChangeOutcome<string>> RemoveMakerAsync(string slug, string maker, Editor who, CancellationToken cancellationToken = default)
+    {
+        var key = MakerName.Key(maker);
+        return RemoveAsync(
+            slug,
+            "remove maker of family",
+            (edit, family, cancel) => edit.Context.FamilyMakers
+                .Where(row => edit.Members(family).Contains(row.FamilyId)
+                    && (edit.Context.Makers.Any(named => named.Id == row.MakerId && (named.Slug == maker || named.NameKey == key))
+                        || edit.Context.MakerAliases.Any(alias => alias.MakerId == row.MakerId && alias.NameKey == key)))
+                .ToListAsync(cancel),
+            maker,
+            who,
+            cancellationToken);
+    }
 
     /// <summary>Says how two families stand to each other; the last word counts.</summary>
     public Task<ChangeOutcome<FamilyId>> RelateAsync(string slug, string? other, FamilyRelationKind? kind, string? note, Editor who, CancellationToken cancellationToken = default) =>
@@ -261,7 +280,7 @@ public sealed class FamilyChanges(FamilyEditing editing)
     private static ChangeOutcome<T>.Refused TooMany<T>(string what) => new(null, FormattableString.Invariant($"A family holds at most {MaxEach} {what}."));
 
     private Task<ChangeOutcome<T>> RemoveAsync<T, TRow>(
-        string slug, string action, Func<FamilyEditing.Change, PartFamily, CancellationToken, Task<TRow?>> find, T id, Editor who, CancellationToken cancellationToken)
+        string slug, string action, Func<FamilyEditing.Change, PartFamily, CancellationToken, Task<List<TRow>>> find, T id, Editor who, CancellationToken cancellationToken)
         where TRow : class =>
         editing.EditAsync<T>(
             slug,
@@ -269,9 +288,9 @@ public sealed class FamilyChanges(FamilyEditing editing)
             action,
             async (edit, family, cancel) =>
             {
-                if (await find(edit, family, cancel) is not { } row)
+                if (await find(edit, family, cancel) is not { Count: > 0 } rows)
                     return new ChangeOutcome<T>.NotFound($"“{slug}” has no such entry as {id}.");
-                edit.Context.Remove(row);
+                edit.Context.RemoveRange(rows);
                 return new ChangeOutcome<T>.Done(id);
             },
             cancellationToken);

@@ -1157,6 +1157,11 @@ namespace Catalogue.Data.Migrations
                         .HasColumnType("text[]")
                         .HasColumnName("aliases");
 
+                    b.PrimitiveCollection<Guid[]>("AliasesBefore")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("aliases_before");
+
                     b.Property<DateTimeOffset>("At")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("at");
@@ -1181,6 +1186,11 @@ namespace Catalogue.Data.Migrations
                         .IsRequired()
                         .HasColumnType("uuid[]")
                         .HasColumnName("top_marks");
+
+                    b.PrimitiveCollection<Guid[]>("TopMarksBefore")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("top_marks_before");
 
                     b.Property<DateTimeOffset?>("UndoneAt")
                         .HasColumnType("timestamp with time zone")

@@ -84,7 +84,10 @@ public sealed record TeardownRecord
     /// <summary>The families that components of a published revision count to by now, where a split moved them.</summary>
     public IReadOnlyDictionary<ComponentId, FamilyName> MovedFamilies { get; init; } = new Dictionary<ComponentId, FamilyName>();
 
-    /// <summary>What other published teardowns say of the ratings of the same families.</summary>
+    /// <summary>The family that each identified component counts to now, after merges and splits.</summary>
+    public IReadOnlyDictionary<ComponentId, FamilyId> CurrentFamilies { get; init; } = new Dictionary<ComponentId, FamilyId>();
+
+    /// <summary>What other published teardowns say of the ratings of the families that the components count to now.</summary>
     public required IReadOnlyList<ConsistencyFacts.FamilyRating> FamilyRatings { get; init; }
 
     /// <summary>All publications of the teardown with the number of their revision, newest first.</summary>
@@ -94,7 +97,7 @@ public sealed record TeardownRecord
     public RevisionFacts Facts => new(Components, Ratings, Rails, RailQuantities) { Ports = Ports, Tests = Tests, IsolationPaths = IsolationPaths, CellChemistry = Revision.CellChemistry };
 
     /// <summary>What of it does not go together, worst first.</summary>
-    public IReadOnlyList<Contradiction> Contradictions => Domain.Consistency.Contradictions.Find(new ConsistencyFacts(Facts, Claims, Tests, Callouts, Figures, FamilyRatings));
+    public IReadOnlyList<Contradiction> Contradictions => Domain.Consistency.Contradictions.Find(new ConsistencyFacts(Facts, Claims, Tests, Callouts, Figures, FamilyRatings) { CurrentFamilies = CurrentFamilies });
 
     /// <summary>The family of a component as it was saved, and the one it counts to now where that is another; null while it is not identified.</summary>
     public FamilyName? FamilyOf(BoardComponent component)

@@ -43,6 +43,7 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
         var id = revision.Id;
         var facts = await Figures.RecomputeFigures.FactsAsync(context, id, cancellationToken);
         var boards = await context.Boards.Where(row => row.RevisionId == id).OrderBy(row => row.Position).ThenBy(row => row.Id).ToListAsync(cancellationToken);
+        var currentFamilies = await context.FamilyLinks.Where(row => row.RevisionId == id).ToDictionaryAsync(row => row.ComponentId, row => row.FamilyId, cancellationToken);
         var order = boards.Select((board, index) => (board.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
         return new TeardownRecord
         {
@@ -68,7 +69,8 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
             CurrentFigures = await context.CurrentFigures.Where(row => row.RevisionId == id).OrderBy(row => row.Rule).ThenBy(row => row.ComponentId).ToListAsync(cancellationToken),
             Families = await FamiliesAsync(context, id, cancellationToken),
             MovedFamilies = await MovedAsync(context, id, cancellationToken),
-            FamilyRatings = await FamilyRatingsAsync(context, teardown.Id, id, cancellationToken),
+            CurrentFamilies = currentFamilies,
+            FamilyRatings = await FamilyRatingsAsync(context, teardown.Id, [.. currentFamilies.Values.Distinct()], cancellationToken),
             Publications = await context.Publications
                 .Where(row => row.TeardownId == teardown.Id)
                 .Join(context.Revisions, row => row.RevisionId, row => row.Id, (publication, row) => new { row.Number, row.State, Publication = publication })
@@ -78,13 +80,14 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
         };
     }
 
-    private static async Task<IReadOnlyList<ConsistencyFacts.FamilyRating>> FamilyRatingsAsync(CatalogueContext context, TeardownId teardown, RevisionId revision, CancellationToken cancellationToken)
+    private static async Task<IReadOnlyList<ConsistencyFacts.FamilyRating>> FamilyRatingsAsync(CatalogueContext context, TeardownId teardown, List<FamilyId> families, CancellationToken cancellationToken)
     {
-        var linked = context.Components.Where(row => row.RevisionId == revision && row.FamilyId != null).Select(row => row.FamilyId!.Value).Distinct();
-        var rows = await context.Ratings
-            .Join(context.FamilyLinks, rating => new { rating.RevisionId, rating.ComponentId }, link => new { link.RevisionId, link.ComponentId }, (rating, link) => new { Rating = rating, FamilyId = link.LinkedFamilyId })
+        // Only ids that are known when the plan is made lead into both halves of the view.
+        var members = await context.Families.Where(row => families.Contains(row.Id) || (row.MergedIntoId != null && families.Contains(row.MergedIntoId.Value))).Select(row => row.Id).ToListAsync(cancellationToken);
+        var rows = await context.FamilyLinks
+            .Where(row => members.Contains(row.LinkedFamilyId))
+            .Join(context.Ratings, link => new { link.RevisionId, link.ComponentId }, rating => new { rating.RevisionId, rating.ComponentId }, (link, rating) => new { Rating = rating, link.FamilyId })
             .Join(context.Revisions.Where(row => row.State == RevisionState.Published && row.TeardownId != teardown), row => row.Rating.RevisionId, row => row.Id, (row, other) => new { row.Rating.Kind, row.Rating.Nominal, row.FamilyId, other.TeardownId })
-            .Where(row => linked.Contains(row.FamilyId))
             .GroupBy(row => new { row.FamilyId, row.Kind })
             .Select(group => new { group.Key.FamilyId, group.Key.Kind, Low = group.Min(row => row.Nominal), High = group.Max(row => row.Nominal), Teardowns = group.Select(row => row.TeardownId).Distinct().Count() })
             .ToListAsync(cancellationToken);

@@ -31,6 +31,12 @@ public sealed record ConsistencyFacts(
     /// <param name="Teardowns">In how many teardowns.</param>
     public sealed record FamilyRating(FamilyId Family, RatingKind Kind, double Low, double High, int Teardowns);
 
+    /// <summary>The families that components count to now, where a merge or a split led them on from the one they were saved with.</summary>
+    public IReadOnlyDictionary<ComponentId, FamilyId> CurrentFamilies { get; init; } = new Dictionary<ComponentId, FamilyId>();
+
+    /// <summary>The family that a component counts to now, or null.</summary>
+    internal FamilyId? FamilyOf(BoardComponent component) => CurrentFamilies.TryGetValue(component.Id, out var current) ? current : component.FamilyId;
+
     /// <summary>The fitted cells, in the order of the list.</summary>
     internal IEnumerable<BoardComponent> Cells => Facts.Components.Where(component => component.IsFitted && component.FunctionClass is FunctionClass.Cell);
 

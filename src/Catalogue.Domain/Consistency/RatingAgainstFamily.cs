@@ -14,7 +14,7 @@ internal static class RatingAgainstFamily
     {
         var parts = facts.Facts.Components.Where(component => component.FamilyId is not null).ToDictionary(component => component.Id);
         var rated = facts.Facts.Ratings.Where(rating => !rating.Kind.IsInUse() && parts.ContainsKey(rating.ComponentId)).ToList();
-        foreach (var same in rated.GroupBy(rating => (Family: parts[rating.ComponentId].FamilyId!.Value, rating.Kind, Condition: rating.Condition?.Trim().ToUpperInvariant())))
+        foreach (var same in rated.GroupBy(rating => (Family: facts.FamilyOf(parts[rating.ComponentId])!.Value, rating.Kind, Condition: rating.Condition?.Trim().ToUpperInvariant())))
         {
             var (lowest, highest) = (same.MinBy(rating => rating.High)!, same.MaxBy(rating => rating.Low)!);
             if (highest.Low > lowest.High * (1 + Slack))
@@ -30,7 +30,7 @@ internal static class RatingAgainstFamily
         foreach (var rating in rated)
         {
             var part = parts[rating.ComponentId];
-            if (elsewhere.TryGetValue((part.FamilyId!.Value, rating.Kind), out var other) && (rating.Low > other.High * (1 + Slack) || rating.High < other.Low * (1 - Slack)))
+            if (elsewhere.TryGetValue((facts.FamilyOf(part)!.Value, rating.Kind), out var other) && (rating.Low > other.High * (1 + Slack) || rating.High < other.Low * (1 - Slack)))
                 yield return new Contradiction(
                     "rating_against_family",
                     ContradictionSeverity.LookAgain,

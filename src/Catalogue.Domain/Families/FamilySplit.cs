@@ -15,8 +15,14 @@ public sealed class FamilySplit
     /// <summary>The match keys of the aliases that went along.</summary>
     public required string[] Aliases { get; init; }
 
+    /// <summary>The family of each of them before, in the same order: <see cref="FromId"/>, or one that was merged into it.</summary>
+    public required FamilyId[] AliasesBefore { get; init; }
+
     /// <summary>The top marks that went along.</summary>
     public required TopMarkId[] TopMarks { get; init; }
+
+    /// <summary>The family of each of them before, in the same order.</summary>
+    public required FamilyId[] TopMarksBefore { get; init; }
 
     /// <summary>True where the new family was made by this split.</summary>
     public required bool MadeFamily { get; init; }
