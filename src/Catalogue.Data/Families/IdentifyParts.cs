@@ -9,7 +9,8 @@ namespace Catalogue.Data.Families;
 /// <summary>Says of which family all parts of one look are. Markings stay as read; a published teardown's draft is opened, as by any edit.</summary>
 /// <param name="contexts">Makes the context of look-ups.</param>
 /// <param name="drafts">The door to drafts.</param>
-public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, DraftEditing drafts)
+/// <param name="candidates">Tells how the marking leads to the family.</param>
+public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, DraftEditing drafts, MarkingCandidatesQuery candidates)
 {
     /// <summary>What came of it in one teardown, which is changed as a whole or not at all.</summary>
     /// <param name="Teardown">The teardown's address.</param>
@@ -20,7 +21,7 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
     /// <summary>Links all parts of a look to a family.</summary>
     /// <param name="key">The look (<see cref="UnidentifiedQuery.Item.Key"/>).</param>
     /// <param name="family">The family's address.</param>
-    /// <param name="evidence">How it is known; inferred where null.</param>
+    /// <param name="evidence">How it is known; where null, decoded if a top mark of the family was read, else inferred.</param>
     /// <param name="who">Who says so.</param>
     /// <param name="cancellationToken">Stops between teardowns; those that are done stay done.</param>
     public async Task<ChangeOutcome<IReadOnlyList<Line>>> RunAsync(string key, string? family, Evidence? evidence, Editor who, CancellationToken cancellationToken = default)
@@ -33,12 +34,15 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
         var parts = await UnidentifiedQuery.PartsAsync(context, key, cancellationToken);
         if (parts.Count == 0)
             return new ChangeOutcome<IReadOnlyList<Line>>.NotFound("No part of this look is without a family any more.");
+        var known = evidence ?? ((await UnidentifiedQuery.CandidatesAsync(candidates, parts, cancellationToken)).FirstOrDefault(found => found.Candidate.Family.Id == target.Id) is { Candidate.Name.Kind: FamilyNameKind.TopMark }
+            ? Evidence.Decoded
+            : Evidence.Inferred);
         var lines = new List<Line>();
-        foreach (var teardown in parts.GroupBy(part => (part.Teardown, part.Slug)))
+        foreach (var teardown in parts.Select(row => row.Part).GroupBy(part => (part.Teardown, part.Slug)))
         {
             var ids = teardown.Select(part => part.Id).ToList();
             var outcome = await drafts.EditAsync<int>(
-                teardown.Key.Teardown, who, "identify parts", (draft, cancel) => LinkAsync(draft, ids, target.Id, functionClass, evidence ?? Evidence.Inferred, cancel), null, cancellationToken);
+                teardown.Key.Teardown, who, "identify parts", (draft, cancel) => LinkAsync(draft, key, ids, target.Id, functionClass, known, cancel), null, cancellationToken);
             lines.Add(outcome is ChangeOutcome<int>.Done { Value: var linked } ? new Line(teardown.Key.Slug, linked, null) : new Line(teardown.Key.Slug, 0, Reason(outcome)));
         }
 
@@ -46,10 +50,14 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
     }
 
     private static async Task<ChangeOutcome<int>> LinkAsync(
-        Draft draft, List<ComponentId> ids, FamilyId family, FunctionClass? functionClass, Evidence evidence, CancellationToken cancellationToken)
+        Draft draft, string key, List<ComponentId> ids, FamilyId family, FunctionClass? functionClass, Evidence evidence, CancellationToken cancellationToken)
     {
-        // Somebody may have identified one of them since the list was read; their word stays.
-        var components = await draft.Context.Components.Where(row => row.RevisionId == draft.Revision.Id && ids.Contains(row.Id) && row.FamilyId == null).ToListAsync(cancellationToken);
+        // Somebody may have identified one of them or read it better since the list was read; their word stays.
+        var components = (await draft.Context.Components.Where(row => row.RevisionId == draft.Revision.Id && ids.Contains(row.Id) && row.FamilyId == null && row.IsFitted).ToListAsync(cancellationToken))
+            .FindAll(component => (component.MarkingAsRead ?? component.PartNumber) is not null && UnidentifiedQuery.KeyOf(component) == key);
+        // Refused, so that no draft is opened for nothing.
+        if (components.Count == 0)
+            return new ChangeOutcome<int>.Refused(null, "Somebody else has identified or changed them meanwhile.");
         foreach (var component in components)
         {
             component.FamilyId = family;

@@ -75,8 +75,36 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     }
 
     /// <summary>The parts of one look, as they stand now.</summary>
-    internal static async Task<IReadOnlyList<Part>> PartsAsync(CatalogueContext context, string key, CancellationToken cancellationToken) =>
-        [.. (await RowsAsync(context, cancellationToken)).Where(row => KeyOf(row.Component) == key).Select(row => row.Part)];
+    internal static async Task<IReadOnlyList<(BoardComponent Component, Part Part)>> PartsAsync(CatalogueContext context, string key, CancellationToken cancellationToken) =>
+        [.. (await RowsAsync(context, cancellationToken)).Where(row => KeyOf(row.Component) == key)];
+
+    /// <summary>Names the look of a component that carries a marking or a part number. One on which no letter or digit could be read is a look of its own.</summary>
+    internal static string KeyOf(BoardComponent component)
+    {
+        var lines = MarkingReadings.AllLines(component.MarkingAsRead ?? component.PartNumber!);
+        return lines.Any(line => line.Any(char.IsLetterOrDigit))
+            ? string.Join(" / ", lines) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant()
+            : $"? {component.Id}";
+    }
+
+    /// <summary>What is asked of the parts of one look.</summary>
+    internal static Task<IReadOnlyList<MarkingCandidatesQuery.Found>> CandidatesAsync(
+        MarkingCandidatesQuery candidates, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
+    {
+        var first = rows[0].Component;
+        return candidates.RunAsync(
+            new MarkingQuestion
+            {
+                Marking = Short(first.MarkingAsRead ?? first.PartNumber!),
+                Package = first.Package,
+                FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null)
+                    ?? Distinct(rows.Select(row => row.Component.Role)).Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
+                Maker = Distinct(rows.Select(row => row.Component.MakerAsRead)).Select(MakerName.Key).FirstOrDefault(name => name.Length > 0),
+            },
+            new MarkingCandidatesQuery.Place(rows[0].Part.Teardown, rows[0].Part.Board),
+            seesDrafts: true,
+            cancellationToken);
+    }
 
     private static async Task<List<(BoardComponent Component, Part Part)>> RowsAsync(CatalogueContext context, CancellationToken cancellationToken)
     {
@@ -105,9 +133,6 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         && (component.FunctionClass is { } functionClass ? PartKindOf.Class(functionClass) : component.DesignatorList.Select(PartKindOf.Designator).FirstOrDefault())
             is Domain.Quantities.PartKind.Resistor or Domain.Quantities.PartKind.Capacitor or Domain.Quantities.PartKind.Inductor or Domain.Quantities.PartKind.Fuse or Domain.Quantities.PartKind.Thermistor;
 
-    private static string KeyOf(BoardComponent component) =>
-        string.Join(" / ", MarkingReadings.Lines(Short(component.MarkingAsRead ?? component.PartNumber!))) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant();
-
     private static string Short(string text) => text.Length <= MarkingReadings.MaxMarkingLength ? text : text[..MarkingReadings.MaxMarkingLength];
 
     private async Task<Item> ItemAsync(string key, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
@@ -116,17 +141,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         var marking = first.MarkingAsRead ?? first.PartNumber!;
         var roles = Distinct(rows.Select(row => row.Component.Role));
         var makers = Distinct(rows.Select(row => row.Component.MakerAsRead));
-        var found = await candidates.RunAsync(
-            new MarkingQuestion
-            {
-                Marking = Short(marking),
-                Package = first.Package,
-                FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null) ?? roles.Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
-                Maker = makers.Select(MakerName.Key).FirstOrDefault(name => name.Length > 0),
-            },
-            new MarkingCandidatesQuery.Place(rows[0].Part.Teardown, rows[0].Part.Board),
-            seesDrafts: true,
-            cancellationToken);
+        var found = await CandidatesAsync(candidates, rows, cancellationToken);
         return new Item(
             key,
             marking,
@@ -145,6 +160,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         var unread = signs.Count(sign => sign == MarkingFold.Unreadable);
         return signs.Length == unread ? "nothing on it could be read"
             : found is [{ Candidate.IsTied: true }, _, ..] ? $"{found[0].Name} and {found[1].Name} are about as likely"
+            : found is [{ Candidate: var first }, ..] && first.Reading.Signs == first.Name.Letters ? $"it reads {first.Name.Text} exactly, which nobody has confirmed"
             : found.Count > 0 ? unread > 0 ? "part of it could not be read" : "it has to be mended to fit"
             : PartNumber.From(marking) is { } number && !LinkFamilies.IsIdentifying(number) ? "it reads like a description"
             : "no family comes near";

@@ -61,14 +61,17 @@ public static class MarkingReadings
         ];
     }
 
-    /// <summary>The marking's lines, folded, without empty ones.</summary>
-    public static IReadOnlyList<string> Lines(string marking)
+    /// <summary>The marking's lines that are read for numbers, folded, without empty ones; at most 8.</summary>
+    public static IReadOnlyList<string> Lines(string marking) => [.. AllLines(marking).Take(MaxLines)];
+
+    /// <summary>All of the marking's lines, folded, without empty ones.</summary>
+    public static IReadOnlyList<string> AllLines(string marking)
     {
         ArgumentNullException.ThrowIfNull(marking);
         return
         [
             .. marking.Replace(" / ", "\n", StringComparison.Ordinal).Split(['\n', '\r', '|', '\u2028', '\u2029'], StringSplitOptions.RemoveEmptyEntries)
-                .Select(MarkingFold.Line).Where(line => line.Length > 0).Take(MaxLines),
+                .Select(MarkingFold.Line).Where(line => line.Length > 0),
         ];
     }
 

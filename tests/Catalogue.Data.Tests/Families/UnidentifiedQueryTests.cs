@@ -67,6 +67,86 @@ public sealed class UnidentifiedQueryTests : IAsyncLifetime
             answer.Items.Select(item => item.Why).Order());
     }
 
+    [Theory]
+    [InlineData("\u25a1\u25a1\u25a1\u25a1", "????")]
+    [InlineData("\u202e", "\u200f\u200f")]
+    [InlineData("🙂", "🙂")]
+    [InlineData("---", "---")]
+    public async Task RunAsync_NothingThatWasRead_IsNoLookThatPartsShare(string one, string two)
+    {
+        await PartAsync("One", new ComponentForm { MarkingAsRead = one, Package = "SOT-23-6" }, publish: false);
+        await PartAsync("Two", new ComponentForm { MarkingAsRead = two, Package = "SOT-23-6" }, publish: false);
+        await PartAsync("Known", new ComponentForm { PartNumber = "808-7A" }, publish: false);
+        var answer = await _database.Get<UnidentifiedQuery>().RunAsync(0, 25);
+        Assert.Equal([1, 1], answer.Items.Select(item => item.Components.Count));
+        Assert.Single(Bench.Done(await _database.Get<IdentifyParts>().RunAsync(answer.Items[0].Key, "808-7a", null, Bench.Reviewer)));
+        Assert.Equal(1, (await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Total);
+    }
+
+    [Fact]
+    public async Task RunAsync_LinesBeyondThoseThatAreReadForNumbers_StillTellLooksApart()
+    {
+        var lines = string.Join('\n', Enumerable.Range(10, 8).Select(i => $"QX{i}"));
+        await PartAsync("One", new ComponentForm { MarkingAsRead = lines + "\nAA1" }, publish: false);
+        await PartAsync("Two", new ComponentForm { MarkingAsRead = lines + "\nBB2" }, publish: false);
+        Assert.Equal(2, (await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Total);
+    }
+
+    [Fact]
+    public async Task RunAsync_AMarkThatReadsExactly_IsNotSaidToNeedMending()
+    {
+        await PartAsync("Known", new ComponentForm { PartNumber = "QX4R065N" }, publish: false);
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "QX4R065N" }, publish: false);
+        Assert.Equal("it reads QX4R065N exactly, which nobody has confirmed", Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items).Why);
+    }
+
+    [Fact]
+    public async Task RunAsync_AMarkOfSeveralFamilies_SaysThatTheyAreAsLikely()
+    {
+        foreach (var number in (string[])["QX71", "RT44"])
+        {
+            await PartAsync(number, new ComponentForm { PartNumber = number }, publish: false);
+            Bench.Done(await _database.Get<FamilyChanges>().AddTopMarkAsync(number.ToLowerInvariant(), new TopMarkForm { Code = "B7" }, Bench.Reviewer));
+        }
+
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "B7" }, publish: false);
+        var item = Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items);
+        Assert.Equal("QX71 and RT44 are about as likely", item.Why);
+        Assert.All(item.Candidates, found => Assert.True(found.Candidate.IsTied));
+
+        // A top mark is decoded, also where nobody says how it is known.
+        Bench.Done(await _database.Get<IdentifyParts>().RunAsync(item.Key, "rt44", null, Bench.Reviewer));
+        var part = Assert.Single((await _database.Get<TeardownRecordQuery>().DraftAsync(item.Components[0].Slug))!.Components);
+        Assert.Equal(Evidence.Decoded, part.FamilyEvidence);
+    }
+
+    [Fact]
+    public async Task RunAsync_NoSuchFamilyOrLook_ChangesNothing()
+    {
+        await PartAsync("Known", new ComponentForm { PartNumber = "808-7A" }, publish: false);
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "8O8-7A" }, publish: false);
+        var item = Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items);
+        Assert.IsType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.Refused>(await _database.Get<IdentifyParts>().RunAsync(item.Key, "no-such", null, Bench.Reviewer));
+        Assert.IsType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.NotFound>(await _database.Get<IdentifyParts>().RunAsync("no such look", "808-7a", null, Bench.Reviewer));
+        Assert.Equal(1, (await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Total);
+    }
+
+    [Fact]
+    public async Task RunAsync_TwoPeopleAtOnce_LinkEachPartOnce()
+    {
+        foreach (var number in (string[])["808-7A", "808-7B"])
+            await PartAsync(number, new ComponentForm { PartNumber = number }, publish: false);
+        var one = await PartAsync("One", new ComponentForm { MarkingAsRead = "8O8-7A" }, publish: true);
+        var item = Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items);
+        var outcomes = await Task.WhenAll(
+            _database.Get<IdentifyParts>().RunAsync(item.Key, "808-7a", null, Bench.Reviewer),
+            _database.Get<IdentifyParts>().RunAsync(item.Key, "808-7b", null, Bench.Reviewer));
+        var linked = outcomes.OfType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.Done>().SelectMany(done => done.Value).ToList();
+        Assert.Equal(1, linked.Sum(line => line.Components));
+        Assert.All(linked, line => Assert.Equal(line.Components == 0, line.Problem is not null));
+        Assert.NotNull(Assert.Single((await _database.Get<TeardownRecordQuery>().DraftAsync(one.Slug))!.Components).FamilyId);
+    }
+
     private static ChangeOutcome<FamilyForm> Regulator(FamilyForm form)
     {
         form.FunctionClass = FunctionClass.Regulator;

@@ -6,6 +6,14 @@ namespace Catalogue.Domain.Tests.Identification;
 public sealed class MarkingReadingsTests
 {
     [Fact]
+    public void AllLines_MoreThanAreReadForNumbers_KeepsThemAll()
+    {
+        var marking = string.Join(" / ", Enumerable.Range(10, 12).Select(i => $"QX{i}"));
+        Assert.Equal(12, MarkingReadings.AllLines(marking).Count);
+        Assert.Equal(MarkingReadings.AllLines(marking).Take(8), MarkingReadings.Lines(marking));
+    }
+
+    [Fact]
     public void Of_MakerNumberAndDate_PutsTheNumberFirst()
     {
         var readings = MarkingReadings.Of("wave in a circle\n2317 B\nQX4R065N-TR", _ => false);
