@@ -23,7 +23,7 @@ namespace Catalogue.Lab.Families;
 public sealed partial class FamilyRecordPage(
     FamilyRecordQuery records, FamilyChanges changes, MergeFamilies merges, SplitFamily splits, CurrentEditor editor, IDialogService dialogs, TimeProvider clock)
 {
-    private static readonly IReadOnlyList<FunctionClass?> _classes = [.. Enum.GetValues<FunctionClass>().Select(functionClass => (FunctionClass?)functionClass)];
+    private static readonly IReadOnlyList<FunctionClass?> Classes = [.. Enum.GetValues<FunctionClass>().Select(functionClass => (FunctionClass?)functionClass)];
 
     private FamilyRecordQuery.Record? _record;
     private FamilyForm? _form;
