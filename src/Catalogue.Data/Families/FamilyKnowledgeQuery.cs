@@ -26,12 +26,13 @@ public sealed class FamilyKnowledgeQuery(IDbContextFactory<CatalogueContext> con
     public sealed record Number(string Text, FamilyNameKind Kind);
 
     /// <summary>A code printed where the number has no room.</summary>
+    /// <param name="Id">Its id.</param>
     /// <param name="Text">The code.</param>
     /// <param name="Maker">Whose it is, or null where not known.</param>
     /// <param name="Package">The package it stands on, or null.</param>
     /// <param name="Source">Where it was found, or null.</param>
     /// <param name="Sharers">Other families with the same code, as far as the asker may see them.</param>
-    public sealed record Code(string Text, string? Maker, string? Package, string? Source, IReadOnlyList<Sharer> Sharers);
+    public sealed record Code(TopMarkId Id, string Text, string? Maker, string? Package, string? Source, IReadOnlyList<Sharer> Sharers);
 
     /// <summary>Another family that shares a code.</summary>
     /// <param name="Slug">Its address.</param>
@@ -83,6 +84,7 @@ public sealed class FamilyKnowledgeQuery(IDbContextFactory<CatalogueContext> con
         return
         [
             .. own.Select(row => new Code(
+                row.Id,
                 row.Code,
                 row.Maker,
                 row.Package,
@@ -105,10 +107,12 @@ public sealed class FamilyKnowledgeQuery(IDbContextFactory<CatalogueContext> con
         join maker in context.Makers on mark.MakerId equals maker.Id into makers
         from maker in makers.DefaultIfEmpty()
         orderby mark.Code, mark.Id
-        select new Mark { Code = mark.Code, FamilyId = family.Id, Slug = family.Slug, Name = family.Name, Maker = maker == null ? null : maker.Name, Package = mark.Package, Source = mark.Source };
+        select new Mark { Id = mark.Id, Code = mark.Code, FamilyId = family.Id, Slug = family.Slug, Name = family.Name, Maker = maker == null ? null : maker.Name, Package = mark.Package, Source = mark.Source };
 
     private sealed class Mark
     {
+        public TopMarkId Id { get; init; }
+
         public required string Code { get; init; }
 
         public FamilyId FamilyId { get; init; }

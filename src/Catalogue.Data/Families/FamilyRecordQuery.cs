@@ -86,7 +86,8 @@ public sealed class FamilyRecordQuery(IDbContextFactory<CatalogueContext> contex
     /// <param name="State">Where the revision stands; superseded and withdrawn ones are not listed.</param>
     /// <param name="Board">The board's name.</param>
     /// <param name="Component">The component.</param>
-    public sealed record Use(string Teardown, string Product, int Number, RevisionState State, string Board, BoardComponent Component);
+    /// <param name="Ratings">Its ratings.</param>
+    public sealed record Use(string Teardown, string Product, int Number, RevisionState State, string Board, BoardComponent Component, IReadOnlyList<Rating> Ratings);
 
     /// <summary>Reads one, merged or not; null where there is none. For people and tokens that may see drafts.</summary>
     public async Task<Record?> RunAsync(string slug, CancellationToken cancellationToken = default)
@@ -128,19 +129,29 @@ public sealed class FamilyRecordQuery(IDbContextFactory<CatalogueContext> contex
             Relations = [.. relations.Select(row => new Relation(others[row.OneId == family.Id ? row.OtherId : row.OneId], row)).OrderBy(row => row.Family.Name, StringComparer.Ordinal)],
             Merges = merges.ConvertAll(row => new Merge(others[row.FromId], others[row.IntoId], row)),
             Splits = splits.ConvertAll(row => new Split(others[row.FromId], others[row.ToId], row, counts.GetValueOrDefault(row.Id))),
-            Uses = await context.FamilyLinks
-                .Where(row => ids.Contains(row.LinkedFamilyId))
-                .Join(context.Components, row => new { row.RevisionId, Id = row.ComponentId }, row => new { row.RevisionId, row.Id }, (_, component) => component)
-                .Join(context.Revisions.Where(row => row.State == RevisionState.Published || row.State == RevisionState.Draft || row.State == RevisionState.InReview), row => row.RevisionId, row => row.Id, (component, revision) => new { Component = component, Revision = revision })
-                .Join(context.Teardowns, row => row.Revision.TeardownId, row => row.Id, (row, teardown) => new { row.Component, row.Revision, teardown.Slug })
-                .Join(context.Boards, row => new { row.Component.RevisionId, row.Component.BoardId }, row => new { row.RevisionId, BoardId = row.Id }, (row, board) => new { row.Component, row.Revision, row.Slug, Board = board.Name })
-                .OrderBy(row => row.Revision.State == RevisionState.Published ? 0 : 1)
-                .ThenBy(row => row.Slug)
-                .ThenBy(row => row.Component.Position)
-                .ThenBy(row => row.Component.Id)
-                .Take(MaxUses)
-                .Select(row => new Use(row.Slug, row.Revision.Brand + " " + row.Revision.ProductName, row.Revision.Number, row.Revision.State, row.Board, row.Component))
-                .ToListAsync(cancellationToken),
+            Uses = await UsesAsync(context, ids, cancellationToken),
         };
+    }
+
+    private static async Task<IReadOnlyList<Use>> UsesAsync(CatalogueContext context, List<FamilyId> members, CancellationToken cancellationToken)
+    {
+        var uses = await context.FamilyLinks
+            .Where(row => members.Contains(row.LinkedFamilyId))
+            .Join(context.Components, row => new { row.RevisionId, Id = row.ComponentId }, row => new { row.RevisionId, row.Id }, (_, component) => component)
+            .Join(context.Revisions.Where(row => row.State == RevisionState.Published || row.State == RevisionState.Draft || row.State == RevisionState.InReview), row => row.RevisionId, row => row.Id, (component, revision) => new { Component = component, Revision = revision })
+            .Join(context.Teardowns, row => row.Revision.TeardownId, row => row.Id, (row, teardown) => new { row.Component, row.Revision, teardown.Slug })
+            .Join(context.Boards, row => new { row.Component.RevisionId, row.Component.BoardId }, row => new { row.RevisionId, BoardId = row.Id }, (row, board) => new { row.Component, row.Revision, row.Slug, Board = board.Name })
+            .OrderBy(row => row.Revision.State == RevisionState.Published ? 0 : 1)
+            .ThenBy(row => row.Slug)
+            .ThenBy(row => row.Component.Position)
+            .ThenBy(row => row.Component.Id)
+            .Take(MaxUses)
+            .Select(row => new { row.Slug, Product = row.Revision.Brand + " " + row.Revision.ProductName, row.Revision.Number, row.Revision.State, row.Board, row.Component })
+            .ToListAsync(cancellationToken);
+        var revisions = uses.Select(use => use.Component.RevisionId).Distinct().ToList();
+        var components = uses.Select(use => use.Component.Id).Distinct().ToList();
+        var ratings = (await context.Ratings.Where(row => revisions.Contains(row.RevisionId) && components.Contains(row.ComponentId)).OrderBy(row => row.Id).ToListAsync(cancellationToken))
+            .ToLookup(row => (row.RevisionId, row.ComponentId));
+        return uses.ConvertAll(use => new Use(use.Slug, use.Product, use.Number, use.State, use.Board, use.Component, [.. ratings[(use.Component.RevisionId, use.Component.Id)]]));
     }
 }

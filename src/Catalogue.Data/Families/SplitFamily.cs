@@ -40,7 +40,7 @@ public sealed class SplitFamily(FamilyEditing editing)
                 var members = await edit.Members(family).ToListAsync(cancel);
 
                 // A name that goes along must not lead back before the other family is looked for.
-                var keys = (form.Aliases ?? []).Select(name => PartNumber.From(name)?.MatchKey).OfType<string>().ToList();
+                var keys = form.Aliases.Select(name => PartNumber.From(name)?.MatchKey).OfType<string>().ToList();
                 var aliases = await context.FamilyAliases.Where(row => members.Contains(row.FamilyId) && keys.Contains(row.MatchKey)).OrderBy(row => row.MatchKey).ToListAsync(cancel);
                 var own = await context.Families.SingleOrDefaultAsync(row => row.MatchKey == number.MatchKey, cancel);
                 var existed = own is not null || await context.FamilyAliases.AnyAsync(row => row.MatchKey == number.MatchKey, cancel);
@@ -55,7 +55,7 @@ public sealed class SplitFamily(FamilyEditing editing)
                 var parts = await PartsAsync(context, members, form, cancel);
                 if (parts.Exists(part => !edit.Held.Contains(part.TeardownId)))
                     return new ChangeOutcome<FamilySplitId>.Stale("A teardown with such a part was saved at the same moment. Look at the parts again, and split once more.");
-                var chosen = (form.TopMarks ?? []).Select(TopMarkId.From).ToList();
+                var chosen = form.TopMarks.Select(TopMarkId.From).ToList();
                 var marks = await context.TopMarks.Where(row => members.Contains(row.FamilyId) && chosen.Contains(row.Id)).OrderBy(row => row.Id).ToListAsync(cancel);
                 if (parts.Count + aliases.Count + marks.Count == 0)
                     return new ChangeOutcome<FamilySplitId>.Refused("components", $"Nothing of “{slug}” was chosen: no component, text, name or top mark of the form belongs to it.");
@@ -214,8 +214,8 @@ public sealed class SplitFamily(FamilyEditing editing)
 
     private static async Task<List<Part>> PartsAsync(CatalogueContext context, List<FamilyId> members, SplitForm form, CancellationToken cancellationToken)
     {
-        var chosen = (form.Components ?? []).Select(ComponentId.From).ToHashSet();
-        var wanted = (form.Texts ?? []).OfType<string>().Select(text => text.Trim()).Where(text => text.Length > 0).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var chosen = form.Components.Select(ComponentId.From).ToHashSet();
+        var wanted = form.Texts.Select(text => text.Trim()).Where(text => text.Length > 0).ToHashSet(StringComparer.OrdinalIgnoreCase);
         if (chosen.Count + wanted.Count == 0)
             return [];
         var linked = await LinkedAsync(context, context.FamilyLinks.Where(row => members.Contains(row.LinkedFamilyId)), cancellationToken);

@@ -5,7 +5,6 @@ using Catalogue.Data.Families;
 using Catalogue.Data.Makers;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
-using Catalogue.Domain.Makers;
 using Catalogue.Domain.Quantities;
 using Catalogue.Web.Accounts;
 using Microsoft.AspNetCore.Mvc;
@@ -117,9 +116,9 @@ internal static class FamilyEndpoints
         write.MapPost("families/{slug}/makers", async (string slug, [FromBody] MakerOfFamily body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
                 (await changes.AddMakerAsync(slug, body.Maker, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
             .WithSummary("Adds a maker of the family.").Produces<Done>(StatusCodes.Status201Created);
-        write.MapDelete("families/{slug}/makers/{id:guid}", async (string slug, Guid id, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
-                (await changes.RemoveMakerAsync(slug, MakerId.From(id), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
-            .WithSummary("Takes a maker away from the family.").Produces<FamilySaved>();
+        write.MapDelete("families/{slug}/makers/{maker}", async (string slug, string maker, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
+                (await changes.RemoveMakerAsync(slug, maker, http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug))))
+            .WithSummary("Takes a maker away from the family, by its slug, its name or an alias of it.").Produces<FamilySaved>();
         write.MapPost("families/{slug}/relations", async (string slug, [FromBody] RelationJson body, HttpContext http, FamilyChanges changes, CancellationToken cancel) =>
                 (await changes.RelateAsync(slug, body.Family, body.Kind, body.Note, http.User.ToEditor(), cancel)).ToResult(_ => Created(slug)))
             .WithSummary("Says how two families stand to each other; the last word counts.").Produces<FamilySaved>(StatusCodes.Status201Created);

@@ -71,6 +71,90 @@ public sealed class FamilyChangesTests(SiteFixture site) : IClassFixture<SiteFix
     }
 
     [Fact]
+    public async Task Entries_OfAFamily_AreTakenAwayByWhatItsAnswerNames()
+    {
+        await PublishedAsync("Entries", "EN21");
+        await PublishedAsync("Entries other", "EN22");
+        await site.Writer.PostAsync("/api/v1/families/en21/aliases", new { name = "EN21-OLD", kind = "other_number" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/en21/top_marks", new { code = "E2" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/en21/makers", new { maker = "Marnholt" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/en21/ratings", new { kind = "rated_voltage", text = "40 V" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/en21/relations", new { family = "en22", kind = "look_alike", note = "one digit apart" }, HttpStatusCode.Created);
+        var family = await GetAsync("/api/v1/families/en21");
+        Assert.Equal(("en22", "look_alike", "one digit apart"), (family.Items("relations").Single().Text("family"), family.Items("relations").Single().Text("kind"), family.Items("relations").Single().Text("note")));
+        Assert.Equal("en21", (await GetAsync("/api/v1/families/en22")).Items("relations").Single().Text("family"));
+
+        foreach (var entry in (string[])["aliases/EN21-OLD", $"top_marks/{family.Items("top_marks").Single().Text("id")}", $"ratings/{family.Items("typical_ratings").Single().Text("id")}", "makers/marnholt", "relations/en22"])
+        {
+            await site.Writer.SendAsync(HttpMethod.Delete, $"/api/v1/families/en21/{entry}", null, HttpStatusCode.OK);
+            await site.Writer.SendAsync(HttpMethod.Delete, $"/api/v1/families/en21/{entry}", null, HttpStatusCode.NotFound);
+        }
+
+        var bare = await GetAsync("/api/v1/families/en21");
+        Assert.All((string[])["other_numbers", "top_marks", "typical_ratings", "makers", "relations"], list => Assert.Empty(bare.Items(list)));
+    }
+
+    [Fact]
+    public async Task Patch_WithAVersionThatWasOvertaken_ChangesNothing()
+    {
+        await PublishedAsync("Patched", "PA33");
+        var version = (await ReadAsync("/api/v1/families/pa33")).GetProperty("version").GetUInt32();
+        await site.Writer.SendAsync(HttpMethod.Patch, $"/api/v1/families/pa33?version={version}", new { note = "mine" }, HttpStatusCode.OK);
+        await site.Writer.SendAsync(HttpMethod.Patch, $"/api/v1/families/pa33?version={version}", new { note = "late" }, HttpStatusCode.Conflict);
+        Assert.Equal("mine", (await ReadAsync("/api/v1/families/pa33")).Text("note"));
+        Assert.Null((await GetAsync("/api/v1/families/pa33")).Text("note"));
+    }
+
+    [Fact]
+    public async Task History_WithFamiliesThatOnlyDraftsHold_IsNotForReaders()
+    {
+        await PublishedAsync("History", "HI60");
+        await PublishedAsync("History two", "HI61");
+        await DraftAsync("History draft", "Designator,MPN\nU1,HI62\nU2,HI63\n");
+        await site.Writer.PostAsync("/api/v1/families/hi60/relations", new { family = "hi62", kind = "second_source" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/hi61/merge", new { into = "hi60", note = "one die" }, HttpStatusCode.Created);
+        await site.Writer.PostAsync("/api/v1/families/hi63/merge", new { into = "hi60", note = "not yet published" }, HttpStatusCode.Created);
+        var all = await ReadAsync("/api/v1/families/hi60");
+        Assert.Equal(["hi63", "hi61"], all.Items("merges").Select(step => step.Text("from")));
+        Assert.Equal("hi62", all.Items("relations").Single().Text("family"));
+
+        var open = await GetAsync("/api/v1/families/hi60");
+        var step = open.Items("merges").Single();
+        Assert.Equal(((string?)"hi61", (string?)"hi60", (string?)null, (string?)null), ((string?)step.Text("from"), step.Text("into"), step.Text("who"), step.Text("note")));
+        Assert.Empty(open.Items("relations"));
+    }
+
+    [Theory]
+    [InlineData("split", "{\"texts\":[\"SP98\"]}")]
+    [InlineData("split", "{\"into\":\"a header, 5 ways, straight\",\"texts\":[\"SP98\"]}")]
+    [InlineData("split", "{\"into\":\"SP98\",\"texts\":[\"SP98\"]}")]
+    [InlineData("merge", "{\"into\":null}")]
+    [InlineData("merge", "{\"into\":\"sp98\"}")]
+    [InlineData("relations", "{\"family\":\"sp98\",\"kind\":\"look_alike\"}")]
+    public async Task Change_ThatMakesNoSense_IsRefusedWithAReason(string what, string body)
+    {
+        await PublishedAsync($"Sense {what} {body.Length}", "SP98");
+        using var answer = await site.Writer.PostAsync($"/api/v1/families/sp98/{what}", new StringContent(body, Encoding.UTF8, "application/json"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Fact]
+    public async Task Maker_ThatOnlyADraftMentions_IsNotForReaders()
+    {
+        await PublishedAsync("Maker seen", "MS70");
+        await site.Writer.PostAsync("/api/v1/families/ms70/makers", new { maker = "Halvern Devices" }, HttpStatusCode.Created);
+        var maker = await GetAsync("/api/v1/makers/halvern-devices");
+        Assert.Equal(("Halvern Devices", "ms70"), (maker.Text("name"), maker.Items("families").Single().Text("slug")));
+
+        await DraftAsync("Maker unseen", "Designator,MPN\nU1,MS71\n");
+        await site.Writer.PostAsync("/api/v1/families/ms71/makers", new { maker = "Only Drafted" }, HttpStatusCode.Created);
+        using var unseen = await site.Anonymous.GetAsync("/api/v1/makers/only-drafted");
+        Assert.Equal(HttpStatusCode.NotFound, unseen.StatusCode);
+        Assert.Equal("Only Drafted", (await ReadAsync("/api/v1/makers/only-drafted")).Text("name"));
+    }
+
+    [Fact]
     public async Task Worklist_OfUnidentifiedParts_IsResolvedOnceForAll()
     {
         await PublishedAsync("List known", "WL808-7A");
