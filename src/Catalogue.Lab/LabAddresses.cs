@@ -19,7 +19,13 @@ public static class LabAddresses
     public static string Family(string slug) => $"{Families}/{slug}";
 
     /// <summary>Part families, searched.</summary>
-    public static string FamilySearch(string? words) => string.IsNullOrWhiteSpace(words) ? Families : $"{Families}?q={Uri.EscapeDataString(words.Trim())}";
+    public static string FamilySearch(string? words, bool isLacking = false) => (string.IsNullOrWhiteSpace(words), isLacking) switch
+    {
+        (true, false) => Families,
+        (true, true) => $"{Families}?lacking=true",
+        (false, false) => $"{Families}?q={Uri.EscapeDataString(words!.Trim())}",
+        (false, true) => $"{Families}?q={Uri.EscapeDataString(words!.Trim())}&lacking=true",
+    };
 
     /// <summary>The facts of a teardown beside its boards.</summary>
     public static string Facts(string slug) => $"{Addresses.Workbench(slug)}/facts";

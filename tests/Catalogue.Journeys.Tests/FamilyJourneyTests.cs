@@ -34,4 +34,31 @@ public sealed class FamilyJourneyTests(JourneyFixture journey)
         await visitor.GotoAsync("/families/ytq65-080");
         await Expect(visitor.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("YTQ65-080");
     }
+
+    [Fact]
+    public async Task Journey_SplitOfTheComponentsOfAFamily_MovesThemAndIsUndone()
+    {
+        var lab = await journey.AdministratorAsync();
+        await lab.OpenAsync("/lab/families/kpd-318");
+        var used = lab.GetByRole(AriaRole.Region, new() { Name = "Where it is used" }).GetByRole(AriaRole.Row);
+        await Expect(used.First).ToBeVisibleAsync();
+        var rows = await used.CountAsync();
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Split parts off" }).ClickAsync();
+        var dialog = lab.GetByRole(AriaRole.Dialog);
+        await dialog.GetByLabel("Number of the family they belong to").FillAsync("KPD-318B");
+        await dialog.GetByRole(AriaRole.Group, new() { Name = "Which components go" }).GetByRole(AriaRole.Checkbox).First.CheckAsync();
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Split", Exact = true }).ClickAsync();
+        await Expect(lab.GetByRole(AriaRole.Button, new() { Name = "Undo the split to KPD-318B" })).ToBeVisibleAsync();
+        await Expect(used).Not.ToHaveCountAsync(rows);
+
+        var visitor = await journey.VisitorAsync(new() { JavaScriptEnabled = false });
+        await visitor.GotoAsync("/families/kpd-318b");
+        await Expect(visitor.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("KPD-318B");
+
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Undo the split to KPD-318B" }).ClickAsync();
+        await Expect(used).ToHaveCountAsync(rows);
+        // Whoever kept the address of the family that was made finds the one it came from.
+        await visitor.GotoAsync("/families/kpd-318b");
+        await Expect(visitor.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("KPD-318(?!B)"));
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 using Catalogue.Domain.Quantities;
 
 namespace Catalogue.Domain.Consistency;
@@ -8,8 +9,6 @@ namespace Catalogue.Domain.Consistency;
 /// <remarks>Only what a part is rated for counts, under the same condition; intervals that meet agree. House rule: 2 % apart is no difference.</remarks>
 internal static class RatingAgainstFamily
 {
-    private const double Slack = 0.02;
-
     public static IEnumerable<Contradiction> Find(ConsistencyFacts facts)
     {
         var parts = facts.Facts.Components.Where(component => component.FamilyId is not null).ToDictionary(component => component.Id);
@@ -17,7 +16,7 @@ internal static class RatingAgainstFamily
         foreach (var same in rated.GroupBy(rating => (Family: facts.FamilyOf(parts[rating.ComponentId])!.Value, rating.Kind, Condition: rating.Condition?.Trim().ToUpperInvariant())))
         {
             var (lowest, highest) = (same.MinBy(rating => rating.High)!, same.MaxBy(rating => rating.Low)!);
-            if (highest.Low > lowest.High * (1 + Slack))
+            if (highest.Low > lowest.High * (1 + StatedRating.Slack))
                 yield return new Contradiction(
                     "rating_within_family",
                     ContradictionSeverity.LookAgain,
@@ -30,7 +29,7 @@ internal static class RatingAgainstFamily
         foreach (var rating in rated)
         {
             var part = parts[rating.ComponentId];
-            if (elsewhere.TryGetValue((facts.FamilyOf(part)!.Value, rating.Kind), out var other) && (rating.Low > other.High * (1 + Slack) || rating.High < other.Low * (1 - Slack)))
+            if (elsewhere.TryGetValue((facts.FamilyOf(part)!.Value, rating.Kind), out var other) && (rating.Low > other.High * (1 + StatedRating.Slack) || rating.High < other.Low * (1 - StatedRating.Slack)))
                 yield return new Contradiction(
                     "rating_against_family",
                     ContradictionSeverity.LookAgain,

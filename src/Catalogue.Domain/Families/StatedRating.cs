@@ -24,6 +24,16 @@ public sealed record StatedRating(RatingKind Kind, Interval Value, string? Condi
             ? null
             : new StatedRating(kind is RatingKind.RatedVoltage && kind.IsForAc(condition) ? RatingKind.RatedVoltageAc : kind, value, condition);
 
+    /// <summary>How far apart two ratings may be stated and still be the same: 2 %. House rule.</summary>
+    public const double Slack = 0.02;
+
+    /// <summary>True where two of the values are further apart than <see cref="Slack"/>; intervals that meet agree. False for fewer than two.</summary>
+    public static bool Disagree(IReadOnlyCollection<Interval> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        return values.Count > 1 && values.Max(value => value.Low) > values.Min(value => value.High) * (1 + Slack);
+    }
+
     /// <summary>The ratings of a family: the typical one of each kind where there is one, else all that teardowns give.</summary>
     public static IReadOnlyList<StatedRating> Choose(IReadOnlyList<StatedRating> typical, IEnumerable<StatedRating> published)
     {
