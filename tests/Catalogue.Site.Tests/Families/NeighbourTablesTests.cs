@@ -72,7 +72,7 @@ public sealed class NeighbourTablesTests : BunitContext
     {
         var names = Render<KnownNames>(parameters => parameters.Add(view => view.Knowledge, new FamilyKnowledgeQuery.Knowledge(
             [new("YTQ65-080T", FamilyNameKind.OrderingVariant)],
-            [new("A7T", "Yttrel Devices", "SOT-23", null, [new("qx4r065n", "QX4R065N", "Quorrel")]), new("B2", null, null, null, [])],
+            [new(TopMarkId.New(), "A7T", "Yttrel Devices", "SOT-23", null, [new("qx4r065n", "QX4R065N", "Quorrel")]), new(TopMarkId.New(), "B2", null, null, null, [])],
             [],
             [],
             [])));
