@@ -98,4 +98,12 @@ public sealed class BoardComponent : IEditableRecord
 
     /// <summary>What <see cref="Package"/> names; an unknown reading where nothing is recorded or nothing known is written.</summary>
     public PackageReading ReadPackage() => PackageText.Read(Package);
+
+    /// <summary>A copy that is taken to be of a class.</summary>
+    public BoardComponent WithClass(FunctionClass functionClass)
+    {
+        var copy = (BoardComponent)MemberwiseClone();
+        copy.FunctionClass = functionClass;
+        return copy;
+    }
 }

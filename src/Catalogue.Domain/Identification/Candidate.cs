@@ -20,6 +20,15 @@ public sealed record Candidate
     /// </summary>
     public required double Score { get; init; }
 
+    /// <summary>The score in a word: <c>very likely</c> from 0.9, <c>likely</c> from 0.6, <c>possible</c> from 0.3, else <c>unlikely</c>.</summary>
+    public string Likelihood => Score switch
+    {
+        >= 0.9 => "very likely",
+        >= 0.6 => "likely",
+        >= 0.3 => "possible",
+        _ => "unlikely",
+    };
+
     /// <summary>1 for identical texts (<see cref="MarkingDistance.Similarity"/>).</summary>
     public required double Similarity { get; init; }
 
