@@ -3,7 +3,6 @@ using Catalogue.Data.Components;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
-using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Rails;
 
 namespace Catalogue.Lab.Workbench;
@@ -11,7 +10,6 @@ namespace Catalogue.Lab.Workbench;
 /// <summary>The component whose row is open: what stands in its fields, the version it began from, and what somebody else saved meanwhile.</summary>
 public sealed class RowInHand
 {
-    private (string Family, Evidence Evidence)? _taken;
     private int _edits;
     private int _saved;
 
@@ -53,18 +51,22 @@ public sealed class RowInHand
     /// <summary>Counts an edit.</summary>
     public void Edited() => _edits++;
 
-    /// <summary>Takes a family for the component; it is written once, with the next save, so that a later one does not undo what a part number led to.</summary>
-    public void Take(string family, Evidence evidence) => _taken = (family, evidence);
-
     /// <summary>Notes that the edits up to a count are stored, in the version that is there now. What was typed since stays in the fields.</summary>
     public void Saved(int edits, BoardComponent now, IReadOnlyDictionary<FamilyId, TeardownRecord.FamilyName> families)
     {
         ArgumentNullException.ThrowIfNull(now);
         _saved = edits;
-        _taken = null;
         Version = now.Version;
         if (_edits == _saved)
             Form = FormOf(now, families);
+    }
+
+    /// <summary>Notes that the component was changed beside the fields: it was identified. What was typed since stays, but a class that came with the family.</summary>
+    public void Identified(BoardComponent now, IReadOnlyDictionary<FamilyId, TeardownRecord.FamilyName> families)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        Form.FunctionClass ??= now.FunctionClass;
+        Saved(_saved, now, families);
     }
 
     /// <summary>Notes that somebody else was first. Nothing of either is lost.</summary>
@@ -109,8 +111,6 @@ public sealed class RowInHand
         now.RailId = Form.RailId;
         now.CircuitPosition = Form.CircuitPosition;
         now.Note = Form.Note;
-        if (_taken is { } taken)
-            (now.Family, now.FamilyEvidence) = (taken.Family, taken.Evidence);
         return now;
     }
 

@@ -59,6 +59,9 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
     private ComponentCandidatesQuery Candidates { get; set; } = default!;
 
     [Inject]
+    private IdentifyComponent Identify { get; set; } = default!;
+
+    [Inject]
     private TeardownRecordQuery Records { get; set; } = default!;
 
     [Inject]
@@ -464,6 +467,25 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
     {
         string? problem = null;
         await ChangeAsync(async who => problem = (await RatingChanges.RemoveAsync(rating.Id, rating.Version, who)).Problem());
+        return problem;
+    }
+
+    private async Task<string?> IdentifyAsync(RowInHand row, CandidatePick.Choice choice)
+    {
+        await SaveRowAsync(row);
+        if (!row.IsSettled)
+            return "what stands in the fields is not saved yet.";
+        string? problem = null;
+        var request = new IdentifyComponent.Request(choice.Family, choice.Evidence, choice.TakesRatings);
+        await ChangeAsync(async who => problem = (choice.Number is { } number ? await Identify.OpenAsync(row.Id, number, choice.Evidence, who) : await Identify.RunAsync(row.Id, request, who)).Problem());
+        if (problem is null && ById.TryGetValue(row.Id, out var component))
+        {
+            row.Identified(component, Record.Families);
+            // The list is gone, and the focus with it.
+            _focus = "#f-mark";
+            StateHasChanged();
+        }
+
         return problem;
     }
 

@@ -113,6 +113,24 @@ export function start(root, page, token) {
     if (!steps.has(id)) shift(id, 0, 0);
   }
 
+  // -- candidates of a marking: Alt and a digit takes one from any field of the row, arrows walk along them -----
+  on(root, "keydown", event => {
+    if (event.isComposing || !event.target.closest?.("#row-form")) return;
+    const list = [...root.querySelectorAll("#row-form .pick button[data-take]")];
+    const digit = event.altKey && !event.ctrlKey && !event.metaKey ? /^Digit([1-5])$/.exec(event.code)?.[1] : null;
+    const taken = digit && list.find(one => one.dataset.take === digit);
+    if (taken) {
+      event.preventDefault();
+      if (!event.repeat) taken.click();
+      return;
+    }
+    const at = list.indexOf(event.target);
+    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: list.length - 1 }[event.key];
+    if (at < 0 || to === undefined) return;
+    event.preventDefault();
+    list[Math.min(list.length - 1, Math.max(0, to))].focus();
+  });
+
   // -- a row and its balloon light each other ------------------------------------------------------------------
   on(root, "pointerover", event => {
     const number = event.target.closest?.("[data-n]")?.dataset.n;

@@ -15,6 +15,7 @@ internal static class ApiEndpoints
         api.MapCatalogue();
         api.MapFamilies();
         api.MapFamilyNeighbours();
+        api.MapIdentification();
         api.MapQuestions();
         api.MapDecodeLog();
         api.MapDecodeMarking();

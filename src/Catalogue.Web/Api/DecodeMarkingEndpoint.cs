@@ -1,8 +1,6 @@
 using System.ComponentModel;
-using System.Text;
 using Catalogue.Data.Families;
 using Catalogue.Domain.Components;
-using Catalogue.Domain.Families;
 using Catalogue.Domain.Identification;
 using Catalogue.Domain.Makers;
 using Catalogue.Web.Accounts;
@@ -34,7 +32,7 @@ internal static class DecodeMarkingEndpoint
     }
 
     /// <summary>A family that the marking may belong to.</summary>
-    public sealed record CandidateJson
+    public record CandidateJson
     {
         /// <summary>The family.</summary>
         [Description("The slug of the part family.")]
@@ -128,13 +126,9 @@ internal static class DecodeMarkingEndpoint
 
     private static IEnumerable<string> Warnings(MarkingQuestionJson body, FunctionClass? functionClass)
     {
-        if (!MarkingFold.Line(body.Text).Any(char.IsAsciiLetterOrDigit))
-            yield return "Nothing in the text is a letter or a digit of a part number.";
-        if (PartNumber.From(body.Text) is { ForeignLetters: { Count: > 0 } foreign })
-            yield return $"The text holds letters of another alphabet that look like Latin ones: {string.Join(", ", foreign.Select(Words))}. They make candidates and join nothing.";
+        foreach (var remark in MarkingRemarks.Of(body.Text))
+            yield return remark;
         if (functionClass is null && !string.IsNullOrWhiteSpace(body.Role))
             yield return $"The role “{body.Role}” names no function that is known; it was not weighed.";
     }
-
-    private static string Words(Rune letter) => FormattableString.Invariant($"{letter} (U+{letter.Value:X4})");
 }

@@ -3,7 +3,6 @@ using System.Text.Json;
 using Catalogue.Data.Components;
 using Catalogue.Data.Families;
 using Catalogue.Data.Makers;
-using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Quantities;
 using Catalogue.Web.Accounts;
@@ -79,16 +78,11 @@ internal static class FamilyEndpoints
     /// <summary>What came of it, teardown by teardown.</summary>
     public sealed record Resolved(IReadOnlyList<IdentifyParts.Line> Teardowns);
 
-    /// <summary>The candidates of a component.</summary>
-    public sealed record ComponentCandidates(IReadOnlyList<DecodeMarkingEndpoint.CandidateJson> Candidates);
-
     public static void MapFamilies(this RouteGroupBuilder api)
     {
         var read = api.MapGroup("").RequireAuthorization(Policies.AnyToken).WithTags("families");
         read.MapGet("worklists/unidentified", UnidentifiedAsync)
             .WithSummary("The parts that no family is known for, grouped by look: same marking, same package.").Produces<Worklist>();
-        read.MapGet("components/{id:guid}/candidates", CandidatesAsync)
-            .WithSummary("The families that a component may belong to; its own unit and its kin do not count as seen.").Produces<ComponentCandidates>();
         var write = api.MapGroup("").RequireAuthorization(Policies.WriteToken).WithTags("families");
         write.MapPatch("families/{slug}", AmendAsync)
             .WithSummary("Changes the facts of a part family by a JSON merge patch (RFC 7396).")
@@ -160,11 +154,6 @@ internal static class FamilyEndpoints
         IOptions<Microsoft.AspNetCore.Http.Json.JsonOptions> json,
         CancellationToken cancel) =>
         (await changes.AmendAsync(slug, version, form => MergePatch.Apply(form, patch, json.Value.SerializerOptions), http.User.ToEditor(), cancel)).ToResult(_ => TypedResults.Ok(new FamilySaved(slug)));
-
-    private static async Task<IResult> CandidatesAsync(Guid id, ComponentCandidatesQuery query, CancellationToken cancel) =>
-        await query.RunAsync(ComponentId.From(id), cancel) is { } found
-            ? TypedResults.Ok(new ComponentCandidates([.. found.Select(DecodeMarkingEndpoint.Json)]))
-            : ApiProblem.Of(StatusCodes.Status404NotFound, $"There is no component {id}.");
 
     private static async Task<IResult> UnidentifiedAsync(UnidentifiedQuery query, CancellationToken cancel, [FromQuery] int skip = 0, [FromQuery] int limit = 25)
     {

@@ -1,8 +1,10 @@
 using Bunit;
+using Catalogue.Data.Families;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Quantities;
 using Catalogue.Lab.Workbench;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Catalogue.Lab.Tests.Workbench;
 
@@ -65,7 +67,38 @@ public sealed class ComponentRowTests : LabContext
             control => Assert.True(control.Closest("label") is not null || control.HasAttribute("aria-label"), control.OuterHtml));
     }
 
-    private IRenderedComponent<ComponentRow> Render(BoardComponent component, RowInHand? hand = null, Action? edited = null) => Render<ComponentRow>(parameters => parameters
+    [Fact]
+    public void Row_MarkingWhileItIsTyped_IsLookedForAndSavedWithTheFamilyTaken()
+    {
+        var clock = new HandClock();
+        Services.AddSingleton<TimeProvider>(clock);
+        var asked = new List<string?>();
+        var taken = new List<string?>();
+        var component = Records.Fuse();
+        var hand = RowInHand.Of(component, Records.NoFamilies);
+        var row = Render(component, hand, find: part =>
+        {
+            asked.Add(part.MarkingAsRead);
+            return new ComponentCandidatesQuery.Answer(null, [], "QX9000");
+        }, take: choice => taken.Add(choice.Number));
+
+        row.Find("#f-mark").Input("QX9OOO");
+        clock.Advance(CandidatePick.Rest);
+        row.WaitForAssertion(() => Assert.Equal(["35", "QX9OOO"], asked));
+        Assert.False(hand.IsDue);
+        row.WaitForElement("button[data-take='none']:not([disabled])").Click();
+
+        Assert.Equal("QX9000", Assert.Single(taken));
+        Assert.True(hand.IsDue);
+        Assert.Equal("QX9OOO", hand.Form.MarkingAsRead);
+    }
+
+    private IRenderedComponent<ComponentRow> Render(
+        BoardComponent component,
+        RowInHand? hand = null,
+        Action? edited = null,
+        Func<BoardComponent, ComponentCandidatesQuery.Answer>? find = null,
+        Action<CandidatePick.Choice>? take = null) => Render<ComponentRow>(parameters => parameters
         .Add(row => row.Row, hand ?? RowInHand.Of(component, Records.NoFamilies))
         .Add(row => row.Component, component)
         .Add(row => row.Rails, [Records.Pack])
@@ -78,5 +111,11 @@ public sealed class ComponentRowTests : LabContext
         ])
         .Add(row => row.AddRating, _ => Task.FromResult<string?>(null))
         .Add(row => row.RemoveRating, _ => Task.FromResult<string?>(null))
+        .Add(row => row.FindCandidates, find is null ? null : (part, _) => Task.FromResult(find(part)))
+        .Add(row => row.Identify, choice =>
+        {
+            take?.Invoke(choice);
+            return Task.FromResult<string?>(null);
+        })
         .Add(row => row.OnEdited, EventCallback.Factory.Create(this, () => edited?.Invoke())));
 }

@@ -14,6 +14,7 @@ public sealed class KeyStripTests : LabContext
     [InlineData("/", "filter")]
     [InlineData("Del", "remove")]
     [InlineData("Esc", "close")]
+    [InlineData("Alt", "take a family")]
     public void Strip_Key_IsNamedWithWhatItDoes(string key, string words)
     {
         var strip = Render<KeyStrip>();

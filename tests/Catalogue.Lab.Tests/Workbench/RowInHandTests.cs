@@ -25,6 +25,21 @@ public sealed class RowInHandTests
     }
 
     [Fact]
+    public void Identified_WhileMoreWasTyped_KeepsTheFieldsAndTakesTheClass()
+    {
+        var component = Records.Fuse();
+        component.FunctionClass = null;
+        var row = RowInHand.Of(component, Records.NoFamilies);
+        row.Form.Note = "typed meanwhile";
+        row.Edited();
+
+        row.Identified(Records.Fuse(component.Id, version: 8), Records.NoFamilies);
+
+        Assert.Equal(("typed meanwhile", FunctionClass.BladeFuse, 8u), (row.Form.Note, row.Form.FunctionClass!.Value, row.Version));
+        Assert.True(row.IsDue);
+    }
+
+    [Fact]
     public void Clashed_NothingIsDue_UntilItIsDecided()
     {
         var component = Records.Fuse();
