@@ -54,7 +54,7 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
     {
         // Somebody may have identified one of them or read it better since the list was read; their word stays.
         var components = (await draft.Context.Components.Where(row => row.RevisionId == draft.Revision.Id && ids.Contains(row.Id) && row.FamilyId == null && row.IsFitted).ToListAsync(cancellationToken))
-            .FindAll(component => (component.MarkingAsRead ?? component.PartNumber) is not null && UnidentifiedQuery.KeyOf(component) == key);
+            .FindAll(component => PartText.Of(component) is not null && UnidentifiedQuery.KeyOf(component) == key);
         // Refused, so that no draft is opened for nothing.
         if (components.Count == 0)
             return new ChangeOutcome<int>.Refused(null, "Somebody else has identified or changed them meanwhile.");

@@ -24,7 +24,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
 
     /// <summary>Parts of one look.</summary>
     /// <param name="Key">Names the look; the same for the same marking and package.</param>
-    /// <param name="Marking">The marking as read on the first of them, or the part number where nothing was read.</param>
+    /// <param name="Marking">The marking as read on the first of them; where nothing was read, the part number, or a value that looks like one.</param>
     /// <param name="Package">The package as the trade names it, or as written, or null.</param>
     /// <param name="Teardowns">In how many teardowns they were seen.</param>
     /// <param name="Components">The components.</param>
@@ -78,10 +78,10 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     internal static async Task<IReadOnlyList<(BoardComponent Component, Part Part)>> PartsAsync(CatalogueContext context, string key, CancellationToken cancellationToken) =>
         [.. (await RowsAsync(context, cancellationToken)).Where(row => KeyOf(row.Component) == key)];
 
-    /// <summary>Names the look of a component that carries a marking or a part number. One on which no letter or digit could be read is a look of its own.</summary>
+    /// <summary>Names the look of a component that carries a text to go by (<see cref="PartText"/>). One on which no letter or digit could be read is a look of its own.</summary>
     internal static string KeyOf(BoardComponent component)
     {
-        var lines = MarkingReadings.AllLines(component.MarkingAsRead ?? component.PartNumber!);
+        var lines = MarkingReadings.AllLines(PartText.Of(component)!);
         return lines.Any(line => line.Any(char.IsLetterOrDigit))
             ? string.Join(" / ", lines) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant()
             : $"? {component.Id}";
@@ -95,7 +95,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         return candidates.RunAsync(
             new MarkingQuestion
             {
-                Marking = Short(first.MarkingAsRead ?? first.PartNumber!),
+                Marking = Short(PartText.Of(first)!),
                 Package = first.Package,
                 FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null)
                     ?? Distinct(rows.Select(row => row.Component.Role)).Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
@@ -112,7 +112,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
             || (row.State == RevisionState.Published && !context.Revisions.Any(draft => draft.TeardownId == row.TeardownId && (draft.State == RevisionState.Draft || draft.State == RevisionState.InReview))));
         var rows = await context.Components
             .AsNoTracking()
-            .Where(row => row.FamilyId == null && row.IsFitted && (row.MarkingAsRead != null || row.PartNumber != null))
+            .Where(row => row.FamilyId == null && row.IsFitted && (row.MarkingAsRead != null || row.PartNumber != null || (EF.Functions.Like(row.Value!, "_____%") && !EF.Functions.Like(row.Value!, "% %"))))
             .Join(current, row => row.RevisionId, row => row.Id, (component, revision) => new { Component = component, Revision = revision })
             .Join(context.Teardowns, row => row.Revision.TeardownId, row => row.Id, (row, teardown) => new { row.Component, Product = row.Revision.Brand + " " + row.Revision.ProductName, teardown.Id, teardown.Slug })
             .OrderBy(row => row.Slug)
@@ -122,7 +122,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         return
         [
             .. rows
-                .Where(row => !IsPlainValue(row.Component))
+                .Where(row => PartText.Of(row.Component) is not null && !IsPlainValue(row.Component))
                 .Select(row => (row.Component, new Part(row.Component.Id, row.Id, row.Slug, row.Product, row.Component.BoardId, row.Component.Name))),
         ];
     }
@@ -138,7 +138,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     private async Task<Item> ItemAsync(string key, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
     {
         var first = rows[0].Component;
-        var marking = first.MarkingAsRead ?? first.PartNumber!;
+        var marking = PartText.Of(first)!;
         var roles = Distinct(rows.Select(row => row.Component.Role));
         var makers = Distinct(rows.Select(row => row.Component.MakerAsRead));
         var found = await CandidatesAsync(candidates, rows, cancellationToken);

@@ -147,6 +147,32 @@ public sealed class UnidentifiedQueryTests : IAsyncLifetime
         Assert.NotNull(Assert.Single((await _database.Get<TeardownRecordQuery>().DraftAsync(one.Slug))!.Components).FamilyId);
     }
 
+    [Fact]
+    public async Task RunAsync_AValueThatLooksLikeANumber_IsWorkAndAQuantityIsNot()
+    {
+        await PartAsync("One", new ComponentForm { Value = "QX9001", Designators = "U1" }, publish: false);
+        await PartAsync("Two", new ComponentForm { Value = "100nF/50V", Designators = "C1" }, publish: false);
+        await PartAsync("Three", new ComponentForm { Value = "12.5k", Designators = "U2" }, publish: false);
+        await PartAsync("Four", new ComponentForm { Value = "pin header 1x5", Designators = "J1" }, publish: false);
+        await PartAsync("Five", new ComponentForm { MarkingAsRead = "QX9OOO", IsFitted = false }, publish: false);
+        Assert.Equal("QX9001", Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items).Marking);
+    }
+
+    [Fact]
+    public async Task RunAsync_ATie_SaysBetweenWhichAndPagesAreInOrder()
+    {
+        await PartAsync("Known one", new ComponentForm { PartNumber = "808-7A" }, publish: true);
+        await PartAsync("Known two", new ComponentForm { PartNumber = "838-7A" }, publish: true);
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "8□8-7A" }, publish: false);
+        await PartAsync("Two", new ComponentForm { MarkingAsRead = "ZZTOP42" }, publish: false);
+        await PartAsync("Three", new ComponentForm { MarkingAsRead = "zztop42" }, publish: false);
+        var first = await _database.Get<UnidentifiedQuery>().RunAsync(0, 1);
+        Assert.Equal((2, "no family comes near", 2), (first.Total, first.Items[0].Why, first.Items[0].Teardowns));
+        var second = Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(1, 1)).Items);
+        Assert.Contains("are about as likely", second.Why, StringComparison.Ordinal);
+        Assert.Empty((await _database.Get<UnidentifiedQuery>().RunAsync(2, 1)).Items);
+    }
+
     private static ChangeOutcome<FamilyForm> Regulator(FamilyForm form)
     {
         form.FunctionClass = FunctionClass.Regulator;
