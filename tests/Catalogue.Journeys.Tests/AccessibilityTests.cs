@@ -75,7 +75,7 @@ public sealed class AccessibilityTests(JourneyFixture journey)
         var page = await journey.AdministratorAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme });
         await page.OpenAsync("/lab/teardowns/sorvane-drover-1000");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a component" }).First.ClickAsync();
-        await page.GetByLabel("Marking as read").FillAsync("KP\u041E-3I8");
+        await page.GetByLabel("Marking as read").FillAsync("KP\u041E-3I8 2317");
         await Assertions.Expect(page.Locator(".pick button[data-take='1']")).ToBeEnabledAsync();
         // At its end the page stands clear of the bar that covers what scrolls below it.
         await page.EvaluateAsync("window.scrollTo(0, document.body.scrollHeight)");

@@ -54,6 +54,18 @@ public sealed class CandidatePickTests : LabContext
     }
 
     [Fact]
+    public void Pick_LettersTypedFasterThanSearchesAreCalledOff_AskOnceForTheLast()
+    {
+        var pick = Show("K");
+        foreach (var text in (string[])["KP", "KPO", "KPO-", "KPO-3", "KPO-3I", "KPO-3I8"])
+            Type(pick, text);
+        _clock.Advance(CandidatePick.Rest * 2);
+        pick.WaitForAssertion(() => Assert.Equal(["K", "KPO-3I8"], _asked.Select(one => one.Stamp)));
+        Answer(1, Offer("KPD-318", 0.9));
+        pick.WaitForAssertion(() => Assert.Contains("KPD-318", pick.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Pick_OfAnEarlierText_CannotBeTaken()
     {
         var pick = Show("8O8");
