@@ -23,6 +23,9 @@ public sealed class IdentifyJourneyTests(JourneyFixture journey)
 
         await AddAsync(lab, "second look");
         await Expect(lab.GetByRole(AriaRole.Group, new() { Name = "It may be" })).ToBeVisibleAsync();
+        // Candidates come while the marking is typed; the grid shows it once it is saved.
+        await lab.Keyboard.PressAsync("Escape");
+        await Expect(lab.Locator(".grid > tbody > tr").Filter(new() { HasText = "second look" })).ToContainTextAsync("KPO-3I8");
         await lab.OpenAsync("/lab/worklist/unidentified");
         var row = lab.GetByRole(AriaRole.Row).Filter(new() { HasText = "KPO-3I8" });
         await row.GetByRole(AriaRole.Button, new() { Name = "KPD-318" }).ClickAsync();
