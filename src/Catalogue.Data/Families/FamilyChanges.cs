@@ -32,7 +32,7 @@ public sealed class FamilyChanges(FamilyEditing editing)
             {
                 if (expectedVersion is { } expected && expected != family.Version)
                     return Task.FromResult<ChangeOutcome<FamilyId>>(new ChangeOutcome<FamilyId>.Stale("Somebody else saved this family first. Read it again, compare, and save once more."));
-                var amended = amend(Read(family));
+                var amended = amend(FamilyForm.Of(family));
                 if (amended is not ChangeOutcome<FamilyForm>.Done { Value: var form })
                     return Task.FromResult(amended.As<FamilyId>());
                 return Task.FromResult<ChangeOutcome<FamilyId>>(
@@ -246,15 +246,6 @@ public sealed class FamilyChanges(FamilyEditing editing)
             cancellationToken);
 
     private static (FamilyId One, FamilyId Other) InOrder(FamilyId one, FamilyId other) => one.Value.CompareTo(other.Value) < 0 ? (one, other) : (other, one);
-
-    private static FamilyForm Read(PartFamily family) => new()
-    {
-        Name = family.Name,
-        FunctionClass = family.FunctionClass,
-        DatasheetUrl = family.DatasheetUrl,
-        Packages = family.Packages,
-        Note = family.Note,
-    };
 
     private static Refusal? Write(PartFamily family, FamilyForm form)
     {

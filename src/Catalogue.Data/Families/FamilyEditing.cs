@@ -22,7 +22,7 @@ public sealed class FamilyEditing(IDbContextFactory<CatalogueContext> contexts, 
     internal sealed record Change(CatalogueContext Context, DateTimeOffset Now, IReadOnlySet<TeardownId> Held)
     {
         /// <summary>A family and those that were merged into it: their names, marks, makers and ratings show as its own.</summary>
-        public IQueryable<FamilyId> Members(PartFamily family) => Context.Families.Where(row => row.Id == family.Id || row.MergedIntoId == family.Id).Select(row => row.Id);
+        public IQueryable<FamilyId> Members(PartFamily family) => Context.Families.MembersOf(family.Id).Select(row => row.Id);
 
         /// <summary>The family at an address, or null.</summary>
         public Task<PartFamily?> FindAsync(string? slug, CancellationToken cancellationToken) =>

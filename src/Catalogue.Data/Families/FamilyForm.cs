@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Families;
 
 namespace Catalogue.Data.Families;
 
@@ -25,4 +26,11 @@ public sealed class FamilyForm
     /// <summary>What a reviewer should know about it.</summary>
     [Description("What a reviewer should know about it.")]
     public string? Note { get; set; }
+
+    /// <summary>What stands now.</summary>
+    public static FamilyForm Of(PartFamily family)
+    {
+        ArgumentNullException.ThrowIfNull(family);
+        return new FamilyForm { Name = family.Name, FunctionClass = family.FunctionClass, DatasheetUrl = family.DatasheetUrl, Packages = family.Packages, Note = family.Note };
+    }
 }

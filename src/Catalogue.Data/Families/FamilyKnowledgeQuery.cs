@@ -56,7 +56,7 @@ public sealed class FamilyKnowledgeQuery(IDbContextFactory<CatalogueContext> con
         context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
         if (await context.Families.SingleOrDefaultAsync(row => row.Slug == slug && row.MergedIntoId == null, cancellationToken) is not { } family)
             return null;
-        var members = await context.Families.Where(row => row.Id == family.Id || row.MergedIntoId == family.Id).Select(row => new { row.Id, row.Name }).ToListAsync(cancellationToken);
+        var members = await context.Families.MembersOf(family.Id).Select(row => new { row.Id, row.Name }).ToListAsync(cancellationToken);
         var ids = members.Select(row => row.Id).ToList();
         var aliases = await context.FamilyAliases.Where(row => ids.Contains(row.FamilyId)).OrderBy(row => row.MatchKey).Take(MaxInList).Select(row => new Number(row.Name, row.Kind)).ToListAsync(cancellationToken);
         var makers = await context.FamilyMakers.Where(row => ids.Contains(row.FamilyId))

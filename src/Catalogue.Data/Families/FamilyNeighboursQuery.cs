@@ -1,3 +1,4 @@
+using Catalogue.Data.Questions;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Identification;
@@ -6,7 +7,6 @@ using Catalogue.Domain.Products;
 using Catalogue.Domain.Quantities;
 using Catalogue.Domain.Text;
 using Npgsql;
-using NpgsqlTypes;
 
 namespace Catalogue.Data.Families;
 
@@ -84,8 +84,8 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
     {
         await using var connection = await source.OpenConnectionAsync(cancellationToken);
         await using var transaction = await connection.BeginTransactionAsync(cancellationToken);
-        await RunAsync(connection, "set local statement_timeout = '5s'", cancellationToken);
-        var found = await ReadAsync(connection, FindSql, row => (Id: FamilyId.From(row.GetGuid(0)), Slug: row.GetString(1), IsMoved: row.GetBoolean(2)), cancellationToken, slug);
+        await connection.RunAsync("set local statement_timeout = '5s'", cancellationToken);
+        var found = await connection.ReadAsync(FindSql, row => (Id: FamilyId.From(row.GetGuid(0)), Slug: row.GetString(1), IsMoved: row.GetBoolean(2)), cancellationToken, slug);
         if (found is not [var asked])
             return new Answer.Nothing();
         var packages = new Dictionary<string, PackageReading>(StringComparer.OrdinalIgnoreCase);
@@ -96,7 +96,7 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
 
         var members = await MembersAsync(connection, [asked.Id], cancellationToken);
         var words = new Dictionary<FamilyId, FamilyWord>();
-        foreach (var (id, word) in await ReadAsync(connection, WordsSql, row => (FamilyId.From(row.GetGuid(0)), new FamilyWord(SnakeCase.TryParse<FamilyRelationKind>(row.GetString(1)) ?? FamilyRelationKind.LookAlike, Text(row, 2))), cancellationToken, members))
+        foreach (var (id, word) in await connection.ReadAsync(WordsSql, row => (FamilyId.From(row.GetGuid(0)), new FamilyWord(SnakeCase.TryParse<FamilyRelationKind>(row.GetString(1)) ?? FamilyRelationKind.LookAlike, row.Text(2))), cancellationToken, members))
             words[id] = word;
         var candidates = words.Keys
             .Concat(await AlikeAsync(connection, itself.Facts, cancellationToken))
@@ -128,9 +128,9 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
 
         keys.Remove("");
         // The planner thinks that so many keys meet every row; they meet a few hundred.
-        await RunAsync(connection, "set local enable_seqscan = off", cancellationToken);
-        var met = await ReadAsync(connection, NamesSql, row => (Id: FamilyId.From(row.GetGuid(0)), Name: row.GetString(1)), cancellationToken, keys.ToArray(), MarkingKeys.Letters(asked.Name).Length, MaxNames);
-        await RunAsync(connection, "set local enable_seqscan = on", cancellationToken);
+        await connection.RunAsync("set local enable_seqscan = off", cancellationToken);
+        var met = await connection.ReadAsync(NamesSql, row => (Id: FamilyId.From(row.GetGuid(0)), Name: row.GetString(1)), cancellationToken, keys.ToArray(), MarkingKeys.Letters(asked.Name).Length, MaxNames);
+        await connection.RunAsync("set local enable_seqscan = on", cancellationToken);
         return met
             .Where(other => other.Id != asked.Id)
             .Select(other => (other.Id, Likeness: names.Max(name => other.Name.Length <= PartFamily.MaxNameLength ? NameLikeness.Of(name, other.Name)?.Similarity : null)))
@@ -161,17 +161,14 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
                 order by s.designs desc nulls last, f.id
                 limit $2
             """;
-        var found = await ReadAsync(connection, sql, row => (Id: FamilyId.From(row.GetGuid(0)), Packages: row.GetFieldValue<string[]>(1).Concat(row.IsDBNull(2) ? [] : row.GetFieldValue<string[]>(2)).ToList()), cancellationToken, classes, MaxOfClass);
+        var found = await connection.ReadAsync(sql, row => (Id: FamilyId.From(row.GetGuid(0)), Packages: row.Texts(1).Concat(row.Texts(2)).ToList()), cancellationToken, classes, MaxOfClass);
         return found
-            .Select(family => (family.Id, Agreement: Agreement([.. family.Packages.Select(package => Read(packages, package))])))
+            .Select(family => (family.Id, Agreement: PackageAgreement.Best(asked.Packages, [.. family.Packages.Select(package => Read(packages, package))]).Kind))
             .Where(family => family.Agreement is PackageAgreementKind.Same or PackageAgreementKind.Compatible or PackageAgreementKind.NotKnown)
             // A stable sort: those seen most often stay first.
             .OrderBy(family => family.Agreement)
             .Take(MaxWeighed)
             .Select(family => family.Id);
-
-        PackageAgreementKind Agreement(IReadOnlyList<PackageReading> other) =>
-            asked.Packages.SelectMany(one => other.Select(two => PackageAgreement.Of(one, two).Kind)).DefaultIfEmpty(PackageAgreementKind.NotKnown).Min();
     }
 
     // All that is known of families as far as the asker may see it; those he may not see are left out.
@@ -216,25 +213,24 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
                 union select id, name from families where id = any($1) and merged_into_id is not null) n
             join families f on f.id = n.family_id order by n.name limit $2
             """;
-        var ratings = (await ReadAsync(connection, ratingsSql, Stated, cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Rating);
-        var typical = (await ReadAsync(connection, TypicalSql, Stated, cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Rating);
-        var numbers = (await ReadAsync(connection, NumbersSql, row => (Id: FamilyId.From(row.GetGuid(0)), Name: row.GetString(1)), cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Name);
-        return await ReadAsync(
-            connection,
+        var ratings = (await connection.ReadAsync(ratingsSql, Stated, cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Rating);
+        var typical = (await connection.ReadAsync(TypicalSql, Stated, cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Rating);
+        var numbers = (await connection.ReadAsync(NumbersSql, row => (Id: FamilyId.From(row.GetGuid(0)), Name: row.GetString(1)), cancellationToken, members, MaxRows)).ToLookup(row => row.Id, row => row.Name);
+        return await connection.ReadAsync(
             familySql,
             row =>
             {
                 var id = FamilyId.From(row.GetGuid(0));
                 return new Known(
                     row.GetString(1),
-                    row.GetFieldValue<string[]>(7),
+                    row.Texts(7),
                     new FamilyFacts
                     {
                         Id = id,
                         Name = row.GetString(2),
                         OtherNames = [.. numbers[id].Where(name => name.Length <= PartFamily.MaxNameLength)],
-                        FunctionClass = SnakeCase.TryParse<FunctionClass>(Text(row, 3)),
-                        Packages = [.. row.GetFieldValue<string[]>(4).Concat(row.IsDBNull(5) ? [] : row.GetFieldValue<string[]>(5)).Distinct(StringComparer.OrdinalIgnoreCase).Select(package => Read(packages, package))],
+                        FunctionClass = SnakeCase.TryParse<FunctionClass>(row.Text(3)),
+                        Packages = [.. row.Texts(4).Concat(row.Texts(5)).Distinct(StringComparer.OrdinalIgnoreCase).Select(package => Read(packages, package))],
                         Ratings = StatedRating.Choose([.. typical[id].OfType<StatedRating>()], ratings[id].OfType<StatedRating>()),
                         Designs = row.GetInt32(6),
                     });
@@ -268,10 +264,9 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
                 limit $3
             """;
         var members = await MembersAsync(connection, [.. all.Select(family => family.Facts.Id)], cancellationToken);
-        var roles = (await ReadAsync(
-                connection,
+        var roles = (await connection.ReadAsync(
                 sql,
-                row => (Id: FamilyId.From(row.GetGuid(0)), Product: ProductId.From(row.GetGuid(1)), Words: new[] { Text(row, 2), SnakeCase.TryParse<CircuitPosition>(Text(row, 3))?.Word() }),
+                row => (Id: FamilyId.From(row.GetGuid(0)), Product: ProductId.From(row.GetGuid(1)), Words: new[] { row.Text(2), SnakeCase.TryParse<CircuitPosition>(row.Text(3))?.Word() }),
                 cancellationToken,
                 asked,
                 members,
@@ -293,40 +288,13 @@ public sealed class FamilyNeighboursQuery(NpgsqlDataSource source)
         var rating = SnakeCase.TryParse<RatingKind>(row.GetString(1)) is { } kind
             && Interval.TryCreate(row.GetDouble(2), row.GetDouble(3), row.GetDouble(4)) is { } value
             && SnakeCase.TryParse<Evidence>(row.GetString(6)) is { } evidence
-            ? StatedRating.From(kind, value, Text(row, 5), evidence)
+            ? StatedRating.From(kind, value, row.Text(5), evidence)
             : null;
         return (FamilyId.From(row.GetGuid(0)), rating);
     }
 
-    private static string? Text(NpgsqlDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
-
     private static async Task<Guid[]> MembersAsync(NpgsqlConnection connection, IReadOnlyCollection<FamilyId> families, CancellationToken cancellationToken) =>
-        [.. await ReadAsync(connection, "select id from families where id = any($1) or merged_into_id = any($1)", row => row.GetGuid(0), cancellationToken, families.Select(id => id.Value).ToArray())];
-
-    private static async Task RunAsync(NpgsqlConnection connection, string sql, CancellationToken cancellationToken)
-    {
-        await using var command = new NpgsqlCommand(sql, connection);
-        await command.ExecuteNonQueryAsync(cancellationToken);
-    }
-
-    private static async Task<List<T>> ReadAsync<T>(NpgsqlConnection connection, string sql, Func<NpgsqlDataReader, T> read, CancellationToken cancellationToken, params object[] parameters)
-    {
-        await using var command = new NpgsqlCommand(sql, connection);
-        foreach (var parameter in parameters)
-        {
-            // An empty array does not say of what.
-            var given = new NpgsqlParameter { Value = parameter };
-            if (parameter is Guid[])
-                given.NpgsqlDbType = NpgsqlDbType.Array | NpgsqlDbType.Uuid;
-            command.Parameters.Add(given);
-        }
-
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        var rows = new List<T>();
-        while (await reader.ReadAsync(cancellationToken))
-            rows.Add(read(reader));
-        return rows;
-    }
+        [.. await connection.ReadAsync(FamilyMembers.Sql, row => row.GetGuid(0), cancellationToken, families.Select(id => id.Value).ToArray())];
 
     private sealed record Known(string Slug, IReadOnlyList<string> Makers, FamilyFacts Facts);
 }

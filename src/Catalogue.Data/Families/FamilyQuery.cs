@@ -85,7 +85,7 @@ public sealed class FamilyQuery(IDbContextFactory<CatalogueContext> contexts)
             return new Answer.Nothing();
         var target = family.MergedIntoId is { } into ? await context.Families.SingleAsync(row => row.Id == into, cancellationToken) : family;
         // Only ids that are known when the plan is made lead into both halves of the view.
-        var members = await context.Families.Where(row => row.Id == target.Id || row.MergedIntoId == target.Id).Select(row => row.Id).ToListAsync(cancellationToken);
+        var members = await context.Families.MembersOf(target.Id).Select(row => row.Id).ToListAsync(cancellationToken);
         var uses = await context.FamilyLinks
             .Where(row => members.Contains(row.LinkedFamilyId))
             .Join(context.Components, row => new { row.RevisionId, Id = row.ComponentId }, row => new { row.RevisionId, row.Id }, (_, component) => component)

@@ -96,7 +96,7 @@ public sealed class FamilyRecordQuery(IDbContextFactory<CatalogueContext> contex
         context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
         if (await context.Families.SingleOrDefaultAsync(row => row.Slug == slug, cancellationToken) is not { } family)
             return null;
-        var members = await context.Families.Where(row => row.Id == family.Id || row.MergedIntoId == family.Id).OrderBy(row => row.Name).ToListAsync(cancellationToken);
+        var members = await context.Families.MembersOf(family.Id).OrderBy(row => row.Name).ToListAsync(cancellationToken);
         var ids = members.ConvertAll(row => row.Id);
         var merges = await context.FamilyMerges.Where(row => row.FromId == family.Id || row.IntoId == family.Id).OrderByDescending(row => row.At).ToListAsync(cancellationToken);
         var splits = await context.FamilySplits.Where(row => row.FromId == family.Id || row.ToId == family.Id).OrderByDescending(row => row.At).ToListAsync(cancellationToken);

@@ -27,10 +27,9 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
     public async Task<ChangeOutcome<IReadOnlyList<Line>>> RunAsync(string key, string? family, Evidence? evidence, Editor who, CancellationToken cancellationToken = default)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var target = await context.Families.Where(row => row.Slug == family).Select(row => new { Id = row.MergedIntoId ?? row.Id }).SingleOrDefaultAsync(cancellationToken);
+        var target = await context.Families.Where(row => row.Slug == family).Select(row => context.Families.Single(known => known.Id == (row.MergedIntoId ?? row.Id))).Select(row => new { row.Id, row.FunctionClass }).SingleOrDefaultAsync(cancellationToken);
         if (target is null)
             return new ChangeOutcome<IReadOnlyList<Line>>.Refused("family", FamilyEditing.Missing(family));
-        var functionClass = await context.Families.Where(row => row.Id == target.Id).Select(row => row.FunctionClass).SingleAsync(cancellationToken);
         var parts = await UnidentifiedQuery.PartsAsync(context, key, cancellationToken);
         if (parts.Count == 0)
             return new ChangeOutcome<IReadOnlyList<Line>>.NotFound("No part of this look is without a family any more.");
@@ -42,7 +41,7 @@ public sealed class IdentifyParts(IDbContextFactory<CatalogueContext> contexts, 
         {
             var ids = teardown.Select(part => part.Id).ToList();
             var outcome = await drafts.EditAsync<int>(
-                teardown.Key.Teardown, who, "identify parts", (draft, cancel) => LinkAsync(draft, key, ids, target.Id, functionClass, known, cancel), null, cancellationToken);
+                teardown.Key.Teardown, who, "identify parts", (draft, cancel) => LinkAsync(draft, key, ids, target.Id, target.FunctionClass, known, cancel), null, cancellationToken);
             lines.Add(outcome is ChangeOutcome<int>.Done { Value: var linked } ? new Line(teardown.Key.Slug, linked, null) : new Line(teardown.Key.Slug, 0, Reason(outcome)));
         }
 

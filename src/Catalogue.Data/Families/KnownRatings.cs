@@ -26,7 +26,7 @@ internal static class KnownRatings
         if (ids.Count == 0)
             return new Dictionary<FamilyId, IReadOnlyList<KnownRating>>();
         var members = await context.Families.AsNoTracking()
-            .Where(row => ids.Contains(row.Id) || (row.MergedIntoId != null && ids.Contains(row.MergedIntoId.Value)))
+            .MembersOf(ids)
             .Select(row => new { row.Id, Family = row.MergedIntoId ?? row.Id, row.Name })
             .ToListAsync(cancellationToken);
         var (home, names, linked) = (members.ToDictionary(row => row.Id, row => row.Family), members.ToDictionary(row => row.Id, row => row.Name), members.ConvertAll(row => row.Id));

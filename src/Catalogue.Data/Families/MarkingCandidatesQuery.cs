@@ -1,3 +1,4 @@
+using Catalogue.Data.Questions;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Identification;
@@ -5,7 +6,6 @@ using Catalogue.Domain.Makers;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Domain.Text;
 using Npgsql;
-using NpgsqlTypes;
 
 namespace Catalogue.Data.Families;
 
@@ -104,8 +104,7 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
         question = question with { Maker = question.Maker ?? MarkingReadings.Lines(question.Marking).Select(MakerName.Key).FirstOrDefault(makers.Contains) };
 
         await using var transaction = await connection.BeginTransactionAsync(cancellationToken);
-        await using (var limits = new NpgsqlCommand(Limits, connection, transaction))
-            await limits.ExecuteNonQueryAsync(cancellationToken);
+        await connection.RunAsync(Limits, cancellationToken);
         var names = await NamesAsync(connection, readings, cancellationToken);
         var nearest = names
             .GroupBy(name => name.Family)
@@ -130,16 +129,10 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
     {
         var lines = MarkingReadings.Lines(marking);
         var words = lines.Concat(lines.SelectMany(line => line.Split(' '))).Select(MakerName.Key).Where(key => key.Length > 0).Distinct().ToArray();
-        var known = new HashSet<string>(StringComparer.Ordinal);
         // One line that is one word is the number itself.
-        if (words.Length < 2)
-            return known;
-        await using var command = new NpgsqlCommand("select name_key from makers where name_key = any($1) union select name_key from maker_aliases where name_key = any($1)", connection);
-        command.Parameters.Add(new NpgsqlParameter { Value = words });
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        while (await reader.ReadAsync(cancellationToken))
-            known.Add(reader.GetString(0));
-        return known;
+        return words.Length < 2
+            ? []
+            : [.. await connection.ReadAsync("select name_key from makers where name_key = any($1) union select name_key from maker_aliases where name_key = any($1)", row => row.GetString(0), cancellationToken, words)];
     }
 
     private static async Task<List<(FamilyId Family, FamilyName Name)>> NamesAsync(NpgsqlConnection connection, IReadOnlyList<MarkingReading> readings, CancellationToken cancellationToken)
@@ -166,57 +159,51 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
 
     private static string LongestPiece(string signs) => signs.Split(MarkingFold.Unreadable).MaxBy(piece => piece.Length) ?? "";
 
-    private static async Task<List<(FamilyId Family, FamilyName Name)>> ReadNamesAsync(NpgsqlConnection connection, string sql, object parameter, CancellationToken cancellationToken)
+    private static async Task<List<(FamilyId Family, FamilyName Name)>> ReadNamesAsync(NpgsqlConnection connection, string sql, SqlValue parameter, CancellationToken cancellationToken)
     {
-        await using var command = new NpgsqlCommand(sql, connection);
-        command.Parameters.Add(new NpgsqlParameter { Value = parameter });
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        var names = new List<(FamilyId, FamilyName)>();
-        while (await reader.ReadAsync(cancellationToken))
-        {
-            if (reader.GetString(2) is not { Length: > 0 } letters)
-                continue;
-            var kind = SnakeCase.TryParse<FamilyNameKind>(reader.GetString(3)) ?? FamilyNameKind.OtherNumber;
-            names.Add((FamilyId.From(reader.GetGuid(0)), new FamilyName(reader.GetString(1), letters, kind, reader.IsDBNull(4) ? null : reader.GetString(4))));
-        }
-
+        var names = await connection.ReadAsync(
+            sql,
+            row => (FamilyId.From(row.GetGuid(0)), new FamilyName(row.GetString(1), row.GetString(2), SnakeCase.TryParse<FamilyNameKind>(row.GetString(3)) ?? FamilyNameKind.OtherNumber, row.Text(4))),
+            cancellationToken,
+            parameter);
+        names.RemoveAll(name => name.Item2.Letters.Length == 0);
         return names;
     }
 
     private static async Task<Dictionary<FamilyId, (string Slug, string Name, CandidateFamily Family)>> FactsAsync(
         NpgsqlConnection connection, Dictionary<FamilyId, CandidateFamily> families, Place? place, bool seesDrafts, CancellationToken cancellationToken)
     {
-        var found = new Dictionary<FamilyId, (string, string, CandidateFamily)>();
         if (families.Count == 0)
-            return found;
+            return [];
         var (product, kin, beside) = await UnitAsync(connection, place, cancellationToken);
+        var ids = families.Keys.Select(id => id.Value).ToArray();
         // Only an array that is known when the plan is made leads into both halves of the view.
-        var members = await IdsAsync(connection, "select id from families where id = any($1) or merged_into_id = any($1)", cancellationToken, families.Keys.Select(id => id.Value).ToArray());
-        await using var command = new NpgsqlCommand(FactsSql, connection);
-        command.Parameters.Add(new NpgsqlParameter { Value = families.Keys.Select(id => id.Value).ToArray() });
-        command.Parameters.Add(new NpgsqlParameter { Value = product });
-        command.Parameters.Add(new NpgsqlParameter { Value = kin, NpgsqlDbType = NpgsqlDbType.Array | NpgsqlDbType.Uuid });
-        command.Parameters.Add(new NpgsqlParameter { Value = beside, NpgsqlDbType = NpgsqlDbType.Array | NpgsqlDbType.Uuid });
-        command.Parameters.Add(new NpgsqlParameter { Value = seesDrafts });
-        command.Parameters.Add(new NpgsqlParameter { Value = members });
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        while (await reader.ReadAsync(cancellationToken))
-        {
-            if (!seesDrafts && !reader.GetBoolean(6))
-                continue;
-            var id = FamilyId.From(reader.GetGuid(0));
-            IReadOnlyList<string> seenIn = reader.IsDBNull(8) ? [] : reader.GetFieldValue<string[]>(8);
-            found[id] = (reader.GetString(1), reader.GetString(2), families[id] with
-            {
-                FunctionClass = reader.IsDBNull(3) ? null : SnakeCase.TryParse<FunctionClass>(reader.GetString(3)),
-                Packages = [.. reader.GetFieldValue<string[]>(4).Concat(seenIn).Distinct(StringComparer.OrdinalIgnoreCase)],
-                Makers = reader.GetFieldValue<string[]>(5),
-                SeenInDesigns = reader.GetInt32(7),
-                SeenBeside = reader.GetInt32(9),
-            });
-        }
-
-        return found;
+        var members = await IdsAsync(connection, FamilyMembers.Sql, cancellationToken, ids);
+        var rows = await connection.ReadAsync(
+            FactsSql,
+            row => (
+                Id: FamilyId.From(row.GetGuid(0)),
+                Slug: row.GetString(1),
+                Name: row.GetString(2),
+                IsPublished: row.GetBoolean(6),
+                Known: new CandidateFamily
+                {
+                    Id = FamilyId.From(row.GetGuid(0)),
+                    Names = families[FamilyId.From(row.GetGuid(0))].Names,
+                    FunctionClass = SnakeCase.TryParse<FunctionClass>(row.Text(3)),
+                    Packages = [.. row.Texts(4).Concat(row.Texts(8)).Distinct(StringComparer.OrdinalIgnoreCase)],
+                    Makers = row.Texts(5),
+                    SeenInDesigns = row.GetInt32(7),
+                    SeenBeside = row.GetInt32(9),
+                }),
+            cancellationToken,
+            ids,
+            product,
+            kin,
+            beside,
+            seesDrafts,
+            members);
+        return rows.Where(row => seesDrafts || row.IsPublished).ToDictionary(row => row.Id, row => (row.Slug, row.Name, row.Known));
     }
 
     // The unit itself, other samples of the product, and designs that share most of its families say nothing new.
@@ -233,20 +220,10 @@ public sealed class MarkingCandidatesQuery(NpgsqlDataSource source)
                 cancellationToken,
                 place.Teardown.Value,
                 board.Value)
-
             : [];
         return (product, kin, beside);
     }
 
-    private static async Task<Guid[]> IdsAsync(NpgsqlConnection connection, string sql, CancellationToken cancellationToken, params object[] parameters)
-    {
-        await using var command = new NpgsqlCommand(sql, connection);
-        foreach (var parameter in parameters)
-            command.Parameters.Add(new NpgsqlParameter { Value = parameter });
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        var ids = new List<Guid>();
-        while (await reader.ReadAsync(cancellationToken))
-            ids.Add(reader.GetGuid(0));
-        return [.. ids];
-    }
+    private static async Task<Guid[]> IdsAsync(NpgsqlConnection connection, string sql, CancellationToken cancellationToken, params SqlValue[] parameters) =>
+        [.. await connection.ReadAsync(sql, row => row.GetGuid(0), cancellationToken, parameters)];
 }

@@ -2,7 +2,6 @@ using Catalogue.Domain.Components;
 using Catalogue.Domain.Families;
 using Catalogue.Domain.Identification;
 using Catalogue.Domain.Makers;
-using Catalogue.Domain.Packages;
 using Catalogue.Domain.Teardowns;
 using Microsoft.EntityFrameworkCore;
 
@@ -83,7 +82,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     {
         var lines = MarkingReadings.AllLines(PartText.Of(component)!);
         return lines.Any(line => line.Any(char.IsLetterOrDigit))
-            ? string.Join(" / ", lines) + " @ " + PackageText.Read(component.Package).Grouping.ToUpperInvariant()
+            ? string.Join(" / ", lines) + " @ " + component.ReadPackage().Grouping.ToUpperInvariant()
             : $"? {component.Id}";
     }
 
@@ -95,7 +94,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         return candidates.RunAsync(
             new MarkingQuestion
             {
-                Marking = Short(PartText.Of(first)!),
+                Marking = WellFormedText.Start(PartText.Of(first)!, MarkingReadings.MaxMarkingLength),
                 Package = first.Package,
                 FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null)
                     ?? Distinct(rows.Select(row => row.Component.Role)).Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
@@ -133,8 +132,6 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         && (component.FunctionClass is { } functionClass ? PartKindOf.Class(functionClass) : component.DesignatorList.Select(PartKindOf.Designator).FirstOrDefault())
             is Domain.Quantities.PartKind.Resistor or Domain.Quantities.PartKind.Capacitor or Domain.Quantities.PartKind.Inductor or Domain.Quantities.PartKind.Fuse or Domain.Quantities.PartKind.Thermistor;
 
-    private static string Short(string text) => text.Length <= MarkingReadings.MaxMarkingLength ? text : text[..MarkingReadings.MaxMarkingLength];
-
     private async Task<Item> ItemAsync(string key, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
     {
         var first = rows[0].Component;
@@ -145,7 +142,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         return new Item(
             key,
             marking,
-            PackageText.Read(first.Package).Canonical ?? first.Package,
+            first.ReadPackage().Canonical ?? first.Package,
             rows.Select(row => row.Part.Teardown).Distinct().Count(),
             [.. rows.Select(row => row.Part)],
             makers,

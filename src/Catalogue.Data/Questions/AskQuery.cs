@@ -75,8 +75,7 @@ public sealed class AskQuery(NpgsqlDataSource source)
 
         await using var connection = await source.OpenConnectionAsync(cancellationToken);
         await using var transaction = await connection.BeginTransactionAsync(System.Data.IsolationLevel.RepeatableRead, cancellationToken);
-        await using (var limit = new NpgsqlCommand(TimeLimit, connection, transaction))
-            await limit.ExecuteNonQueryAsync(cancellationToken);
+        await connection.RunAsync(TimeLimit, cancellationToken);
         var answer = question switch
         {
             { Subject: QuestionSubject.Designs } => await DesignsAsync(connection, question, mark, cancellationToken),
@@ -295,16 +294,8 @@ public sealed class AskQuery(NpgsqlDataSource source)
     private static async Task<int> CountAsync(NpgsqlConnection connection, Sql sql, string text, CancellationToken cancellationToken) =>
         (int)(await ReadAsync(connection, sql, text, reader => reader.GetInt64(0), cancellationToken))[0];
 
-    private static async Task<List<T>> ReadAsync<T>(NpgsqlConnection connection, Sql sql, string text, Func<NpgsqlDataReader, T> read, CancellationToken cancellationToken)
-    {
-        await using var command = new NpgsqlCommand(text, connection);
-        command.Parameters.AddRange(sql.Parameters.ToArray());
-        await using var reader = await command.ExecuteReaderAsync(cancellationToken);
-        var rows = new List<T>();
-        while (await reader.ReadAsync(cancellationToken))
-            rows.Add(read(reader));
-        return rows;
-    }
+    private static Task<List<T>> ReadAsync<T>(NpgsqlConnection connection, Sql sql, string text, Func<NpgsqlDataReader, T> read, CancellationToken cancellationToken) =>
+        connection.ReadAsync(text, sql.Parameters, read, cancellationToken);
 
     private sealed class Sql
     {

@@ -1,4 +1,5 @@
 using System.Data;
+using Catalogue.Data.Families;
 using Catalogue.Domain.Components;
 using Catalogue.Domain.Consistency;
 using Catalogue.Domain.Families;
@@ -83,7 +84,7 @@ public sealed class TeardownRecordQuery(IDbContextFactory<CatalogueContext> cont
     private static async Task<IReadOnlyList<ConsistencyFacts.FamilyRating>> FamilyRatingsAsync(CatalogueContext context, TeardownId teardown, List<FamilyId> families, CancellationToken cancellationToken)
     {
         // Only ids that are known when the plan is made lead into both halves of the view.
-        var members = await context.Families.Where(row => families.Contains(row.Id) || (row.MergedIntoId != null && families.Contains(row.MergedIntoId.Value))).Select(row => row.Id).ToListAsync(cancellationToken);
+        var members = await context.Families.MembersOf(families).Select(row => row.Id).ToListAsync(cancellationToken);
         var rows = await context.FamilyLinks
             .Where(row => members.Contains(row.LinkedFamilyId))
             .Join(context.Ratings, link => new { link.RevisionId, link.ComponentId }, rating => new { rating.RevisionId, rating.ComponentId }, (link, rating) => new { Rating = rating, link.FamilyId })

@@ -97,7 +97,7 @@ public sealed record SecondSource
         ArgumentNullException.ThrowIfNull(other);
         var function = FunctionsAgree(asked.FunctionClass, other.FunctionClass);
         IReadOnlyList<RatingCover> ratings = function is null ? [] : [.. Compare(asked, other, asked.FunctionClass!.Value)];
-        var package = Best(asked.Packages, other.Packages);
+        var package = PackageAgreement.Best(asked.Packages, other.Packages);
         var (role, designs) = Shared(asked, other);
         var found = new SecondSource(asked.FunctionClass, function, ratings, package, role, designs);
         return found with { IsOffered = function is not null && IsCovered(asked, found) };
@@ -149,23 +149,6 @@ public sealed record SecondSource
             if (CoverDirections.Of(kind, functionClass) is var direction and not CoverDirection.NotCompared)
                 yield return RatingCover.Of(kind, direction, [.. needed[kind]], [.. offered[kind]]);
         }
-    }
-
-    private static PackageAgreement Best(IReadOnlyList<PackageReading> asked, IReadOnlyList<PackageReading> other)
-    {
-        PackageAgreement? best = null;
-        foreach (var one in asked)
-        {
-            foreach (var two in other)
-            {
-                var agreement = PackageAgreement.Of(one, two);
-                // An unknown name beside two known ones that differ makes nothing known.
-                if (best is null || agreement.Kind < best.Kind)
-                    best = agreement;
-            }
-        }
-
-        return best ?? new PackageAgreement(PackageAgreementKind.NotKnown, "a package is not known");
     }
 
     private static (string? Role, int Designs) Shared(FamilyFacts asked, FamilyFacts other)

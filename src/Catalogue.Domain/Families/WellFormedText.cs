@@ -3,7 +3,7 @@ using System.Text;
 namespace Catalogue.Domain.Families;
 
 /// <summary>Text that may hold half a surrogate pair or a noncharacter, made safe to normalise, store and show.</summary>
-internal static class WellFormedText
+public static class WellFormedText
 {
     /// <summary>The text with U+FFFD for each half surrogate pair and for U+FFFE, which normalisation refuses.</summary>
     public static string Of(string text)

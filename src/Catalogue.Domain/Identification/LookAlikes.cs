@@ -10,6 +10,9 @@ public static class LookAlikes
     /// <summary>The cost of two characters that are not commonly confused.</summary>
     public const double Unlike = 1.0;
 
+    /// <summary>How many places a table has that tells of any character beside any other.</summary>
+    internal const int Pairings = Size * Size;
+
     private const int Size = 36;
 
     private static readonly (string Pair, double Cost)[] Listed =
@@ -33,8 +36,14 @@ public static class LookAlikes
         if (one == other)
             return 0;
         var (row, column) = (Index(one), Index(other));
-        return row < 0 || column < 0 ? Unlike : Costs[(row * Size) + column];
+        return row < 0 || column < 0 ? Unlike : Costs[Pair(row, column)];
     }
+
+    /// <summary>Where such a table tells of the two; both of A to Z and 0 to 9.</summary>
+    internal static int Pair(char one, char other) => Pair(Index(one), Index(other));
+
+    /// <summary>The same for two that are indexes already (<see cref="Index"/>).</summary>
+    internal static int Pair(int one, int other) => (one * Size) + other;
 
     /// <summary>0 to 35 for 0 to 9 and A to Z, else -1.</summary>
     internal static int Index(char character) => character switch
@@ -46,15 +55,12 @@ public static class LookAlikes
 
     private static double[] Table()
     {
-        var costs = new double[Size * Size];
+        var costs = new double[Pairings];
         Array.Fill(costs, Unlike);
         for (var i = 0; i < Size; i++)
-            costs[(i * Size) + i] = 0;
+            costs[Pair(i, i)] = 0;
         foreach (var (pair, cost) in Listed)
-        {
-            var (row, column) = (Index(pair[0]), Index(pair[1]));
-            costs[(row * Size) + column] = costs[(column * Size) + row] = cost;
-        }
+            costs[Pair(pair[0], pair[1])] = costs[Pair(pair[1], pair[0])] = cost;
 
         return costs;
     }

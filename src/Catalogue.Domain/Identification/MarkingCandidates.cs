@@ -128,22 +128,14 @@ public static class MarkingCandidates
             .Where(edits => edits > 0)
             .Sum(edits => Math.Exp(-NewNeighbour - (NewNeighbourEachEdit * edits)));
 
-    // The best that any of its known packages says; null where the question names none that is known.
-    private static PackageAgreement? Agreement(PackageReading.Recognised? package, CandidateFamily family, Dictionary<string, PackageAgreement> known)
-    {
-        if (package is null)
-            return null;
-        var best = new PackageAgreement(PackageAgreementKind.NotKnown, "its package is not known");
-        foreach (var name in family.Packages)
+    // Null where the question names no package that is known.
+    private static PackageAgreement? Agreement(PackageReading.Recognised? package, CandidateFamily family, Dictionary<string, PackageAgreement> known) =>
+        package is null ? null : PackageAgreement.Best(family.Packages.Select(name =>
         {
             if (!known.TryGetValue(name, out var agreement))
                 known[name] = agreement = PackageAgreement.Of(package, PackageText.Read(name));
-            if (agreement.Kind < best.Kind)
-                best = agreement;
-        }
-
-        return best;
-    }
+            return agreement;
+        }));
 
     private static double Context(MarkingQuestion question, Weighed one)
     {

@@ -54,7 +54,7 @@ public static class MarkingChannel
             for (var j = 1; j <= m; j++)
             {
                 var above = row[j];
-                var exchanged = diagonal + (seen < 0 ? Unread : Exchanges[(seen * 36) + LookAlikes.Index(number[j - 1])]);
+                var exchanged = diagonal + (seen < 0 ? Unread : Exchanges[LookAlikes.Pair(seen, LookAlikes.Index(number[j - 1]))]);
                 row[j] = Math.Min(exchanged, Math.Min(above + Extra, row[j - 1] + Lost));
                 diagonal = above;
             }
@@ -105,13 +105,13 @@ public static class MarkingChannel
     private static float[] ExchangeTable()
     {
         const string Signs = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-        var table = new float[36 * 36];
+        var table = new float[LookAlikes.Pairings];
         foreach (var seen in Signs)
         {
             foreach (var printed in Signs)
             {
                 var cost = LookAlikes.Cost(seen, printed);
-                table[(LookAlikes.Index(seen) * 36) + LookAlikes.Index(printed)] =
+                table[LookAlikes.Pair(seen, printed)] =
                     cost == 0 ? 0 : cost < LookAlikes.Unlike ? LookAlikeLeast + (LookAlikeSlope * (float)cost) : Exchanged;
             }
         }

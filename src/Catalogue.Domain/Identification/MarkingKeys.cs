@@ -136,8 +136,6 @@ public static class MarkingKeys
             AddDeletions(keys, likely);
     }
 
-    private static void AddDeletions(HashSet<string> keys, string skeleton) => AddDeletions((ISet<string>)keys, skeleton);
-
     private static void AddDeletions(ISet<string> keys, string skeleton)
     {
         for (var i = 0; i < skeleton.Length; i++)
@@ -184,7 +182,7 @@ public static class MarkingKeys
         {
             foreach (var sign in Alphabet)
             {
-                if (sign != skeleton[i] && Confused[(LookAlikes.Index(sign) * 36) + LookAlikes.Index(skeleton[i])])
+                if (sign != skeleton[i] && Confused[LookAlikes.Pair(sign, skeleton[i])])
                     yield return string.Concat(skeleton.AsSpan(0, i), [sign], skeleton.AsSpan(i + 1));
             }
         }
@@ -193,12 +191,12 @@ public static class MarkingKeys
     private static bool[] ConfusedSigns()
     {
         // Signs of the skeleton are confused when any two letters behind them are.
-        var confused = new bool[36 * 36];
+        var confused = new bool[LookAlikes.Pairings];
         foreach (var (pair, _) in LookAlikes.Pairs)
         {
             var signs = Skeleton(pair);
-            confused[(LookAlikes.Index(signs[0]) * 36) + LookAlikes.Index(signs[1])] = true;
-            confused[(LookAlikes.Index(signs[1]) * 36) + LookAlikes.Index(signs[0])] = true;
+            confused[LookAlikes.Pair(signs[0], signs[1])] = true;
+            confused[LookAlikes.Pair(signs[1], signs[0])] = true;
         }
 
         return confused;

@@ -37,6 +37,13 @@ public sealed record PackageAgreement(PackageAgreementKind Kind, string Why)
             : new(PackageAgreementKind.Different, $"{first.Outline.Name} is not {second.Outline.Name}");
     }
 
+    /// <summary>The best that any reading of one side and any of the other say; not known where a side has none. An unknown name beside two known ones that differ makes nothing known.</summary>
+    public static PackageAgreement Best(IReadOnlyCollection<PackageReading> one, IReadOnlyCollection<PackageReading> other) => Best(from a in one from b in other select Of(a, b));
+
+    /// <summary>The best of them, the first among equals; not known where there is none.</summary>
+    public static PackageAgreement Best(IEnumerable<PackageAgreement> agreements) =>
+        agreements.MinBy(agreement => agreement.Kind) ?? new(PackageAgreementKind.NotKnown, "a package is not known");
+
     private static bool IsOpen(PackageReading.Recognised open, PackageReading.Recognised counted) =>
         (open.Pins is null || open.ArePinsAssumed) && counted.Outline.Name.StartsWith(open.Outline.Name + "-", StringComparison.Ordinal);
 

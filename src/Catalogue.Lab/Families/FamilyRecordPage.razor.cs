@@ -47,15 +47,6 @@ public sealed partial class FamilyRecordPage(
         await ReadAsync(alsoForm: true);
     }
 
-    private static FamilyForm FormOf(PartFamily family) => new()
-    {
-        Name = family.Name,
-        FunctionClass = family.FunctionClass,
-        DatasheetUrl = family.DatasheetUrl,
-        Packages = family.Packages,
-        Note = family.Note,
-    };
-
     private static string Words(FamilyForm form) => string.Join("; ", new[]
     {
         $"number {form.Name}",
@@ -93,7 +84,7 @@ public sealed partial class FamilyRecordPage(
         if (_record is null || !alsoForm)
             return;
         _theirs = null;
-        _form = FormOf(_record.Family);
+        _form = FamilyForm.Of(_record.Family);
         _packages = string.Join(", ", _form.Packages);
         _version = _record.Family.Version;
     }
@@ -115,7 +106,7 @@ public sealed partial class FamilyRecordPage(
                 case ChangeOutcome<FamilyId>.Stale:
                     // Both stand on the screen; saving again keeps what was typed here.
                     await ReadAsync(alsoForm: false);
-                    _theirs = FormOf(_record!.Family);
+                    _theirs = FamilyForm.Of(_record!.Family);
                     _version = _record.Family.Version;
                     _state = SaveState.NotSaved("somebody else saved first");
                     break;
