@@ -66,7 +66,8 @@ public sealed class ComponentCandidatesQuery(IDbContextFactory<CatalogueContext>
         return new Answer(question, offers, NumberOf(component, question));
     }
 
-    private static string? NumberOf(BoardComponent component, MarkingQuestion question) =>
+    /// <summary>The number that a family may be opened for; null where none was read whole.</summary>
+    internal static string? NumberOf(BoardComponent component, MarkingQuestion question) =>
         new[] { component.PartNumber }
             .Concat(MarkingReadings.Of(question.Marking, maker => question.Maker == maker).Select(reading => reading.Text))
             .FirstOrDefault(text => IdentifyComponent.Read(text) is not null);

@@ -63,11 +63,7 @@ public sealed class IdentifyComponent(IDbContextFactory<CatalogueContext> contex
     public async Task<ChangeOutcome<Identified>> OpenAsync(ComponentId id, string? number, Evidence? evidence, Editor who, CancellationToken cancellationToken = default)
     {
         if (Read(number) is not { } read)
-        {
-            return new ChangeOutcome<Identified>.Refused(
-                "part_number", $"“{number}” is not the whole number of a part: it has a digit, every character of it was read, at most two blanks and at most {PartFamily.MaxNameLength} characters.");
-        }
-
+            return new ChangeOutcome<Identified>.Refused("part_number", NoNumber(number));
         if (await FindTeardown.OfAsync<BoardComponent, ComponentId>(contexts, id, cancellationToken) is not { } teardown)
             return Missing(id);
         return await drafts.EditAsync<Identified>(
@@ -92,6 +88,10 @@ public sealed class IdentifyComponent(IDbContextFactory<CatalogueContext> contex
         && !MarkingFold.Line(clean).Contains(MarkingFold.Unreadable, StringComparison.Ordinal)
             ? number
             : null;
+
+    /// <summary>Why it is none.</summary>
+    internal static string NoNumber(string? text) =>
+        $"“{text}” is not the whole number of a part: it has a digit, every character of it was read, at most two blanks and at most {PartFamily.MaxNameLength} characters.";
 
     private static async Task<ChangeOutcome<Identified>> LinkAsync(
         Draft draft, ComponentId id, FamilyId target, Evidence evidence, FunctionClass? seenAs, bool takesRatings, CancellationToken cancellationToken)

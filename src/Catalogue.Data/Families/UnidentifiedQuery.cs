@@ -31,6 +31,7 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
     /// <param name="Roles">What they do, as reviewers say, by name.</param>
     /// <param name="Candidates">The likeliest families.</param>
     /// <param name="Why">Why none of them was taken, in words.</param>
+    /// <param name="Number">The number that a family could be opened for, or null where none was read whole.</param>
     public sealed record Item(
         string Key,
         string Marking,
@@ -40,7 +41,8 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
         IReadOnlyList<string> Makers,
         IReadOnlyList<string> Roles,
         IReadOnlyList<MarkingCandidatesQuery.Found> Candidates,
-        string Why);
+        string Why,
+        string? Number);
 
     /// <summary>One of the parts.</summary>
     /// <param name="Id">The component.</param>
@@ -88,21 +90,20 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
 
     /// <summary>What is asked of the parts of one look.</summary>
     internal static Task<IReadOnlyList<MarkingCandidatesQuery.Found>> CandidatesAsync(
-        MarkingCandidatesQuery candidates, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken)
+        MarkingCandidatesQuery candidates, IReadOnlyList<(BoardComponent Component, Part Part)> rows, CancellationToken cancellationToken) =>
+        candidates.RunAsync(QuestionOf(rows), new MarkingCandidatesQuery.Place(rows[0].Part.Teardown, rows[0].Part.Board), seesDrafts: true, cancellationToken);
+
+    private static MarkingQuestion QuestionOf(IReadOnlyList<(BoardComponent Component, Part Part)> rows)
     {
         var first = rows[0].Component;
-        return candidates.RunAsync(
-            new MarkingQuestion
-            {
-                Marking = WellFormedText.Start(PartText.Of(first)!, MarkingReadings.MaxMarkingLength),
-                Package = first.Package,
-                FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null)
-                    ?? Distinct(rows.Select(row => row.Component.Role)).Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
-                Maker = Distinct(rows.Select(row => row.Component.MakerAsRead)).Select(MakerName.Key).FirstOrDefault(name => name.Length > 0),
-            },
-            new MarkingCandidatesQuery.Place(rows[0].Part.Teardown, rows[0].Part.Board),
-            seesDrafts: true,
-            cancellationToken);
+        return new MarkingQuestion
+        {
+            Marking = WellFormedText.Start(PartText.Of(first)!, MarkingReadings.MaxMarkingLength),
+            Package = first.Package,
+            FunctionClass = rows.Select(row => row.Component.FunctionClass).FirstOrDefault(known => known is not null)
+                ?? Distinct(rows.Select(row => row.Component.Role)).Select(FunctionClassText.Read).FirstOrDefault(known => known is not null),
+            Maker = Distinct(rows.Select(row => row.Component.MakerAsRead)).Select(MakerName.Key).FirstOrDefault(name => name.Length > 0),
+        };
     }
 
     private static async Task<List<(BoardComponent Component, Part Part)>> RowsAsync(CatalogueContext context, CancellationToken cancellationToken)
@@ -148,7 +149,8 @@ public sealed class UnidentifiedQuery(IDbContextFactory<CatalogueContext> contex
             makers,
             roles,
             [.. found.Take(MaxCandidates)],
-            Why(marking, found));
+            Why(marking, found),
+            ComponentCandidatesQuery.NumberOf(first, QuestionOf(rows)));
     }
 
     private static string Why(string marking, IReadOnlyList<MarkingCandidatesQuery.Found> found)

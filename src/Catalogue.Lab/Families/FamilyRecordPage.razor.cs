@@ -14,6 +14,7 @@ namespace Catalogue.Lab.Families;
 
 /// <summary>What is known of one part family, and changing it.</summary>
 /// <param name="records">Reads it.</param>
+/// <param name="neighbours">Finds the families beside it.</param>
 /// <param name="changes">Changes it.</param>
 /// <param name="merges">Undoes merges.</param>
 /// <param name="splits">Undoes splits.</param>
@@ -21,11 +22,12 @@ namespace Catalogue.Lab.Families;
 /// <param name="dialogs">Opens dialogs.</param>
 /// <param name="clock">Tells the time.</param>
 public sealed partial class FamilyRecordPage(
-    FamilyRecordQuery records, FamilyChanges changes, MergeFamilies merges, SplitFamily splits, CurrentEditor editor, IDialogService dialogs, TimeProvider clock)
+    FamilyRecordQuery records, FamilyNeighboursQuery neighbours, FamilyChanges changes, MergeFamilies merges, SplitFamily splits, CurrentEditor editor, IDialogService dialogs, TimeProvider clock)
 {
     private static readonly IReadOnlyList<FunctionClass?> Classes = [.. Enum.GetValues<FunctionClass>().Select(functionClass => (FunctionClass?)functionClass)];
 
     private FamilyRecordQuery.Record? _record;
+    private FamilyNeighboursQuery.Answer.Found? _neighbours;
     private FamilyForm? _form;
     private FamilyForm? _theirs;
     private string? _packages;
@@ -80,6 +82,7 @@ public sealed partial class FamilyRecordPage(
     private async Task ReadAsync(bool alsoForm)
     {
         _record = await records.RunAsync(Slug);
+        _neighbours = await neighbours.RunAsync(Slug, seesDrafts: true) as FamilyNeighboursQuery.Answer.Found;
         _isMissing = _record is null;
         if (_record is null || !alsoForm)
             return;

@@ -61,7 +61,8 @@ internal static class FamilyEndpoints
         IReadOnlyList<string> Makers,
         IReadOnlyList<string> Roles,
         IReadOnlyList<DecodeMarkingEndpoint.CandidateJson> Candidates,
-        [property: Description("Why none of them was taken.")] string Why);
+        [property: Description("Why none of them was taken.")] string Why,
+        [property: Description("The number that a family could be opened for; null where none was read whole.")] string? PartNumber);
 
     /// <summary>One of the parts.</summary>
     public sealed record UnidentifiedPart(Guid Component, string Teardown, string Name);
@@ -72,8 +73,9 @@ internal static class FamilyEndpoints
     /// <summary>Which family all parts of a look are of.</summary>
     public sealed record ResolveJson(
         [property: Description("The look, as the worklist gives it.")] string? Key,
-        [property: Description("The slug of the family.")] string? Family,
-        [property: Description("How it is known; inferred where left out.")] Evidence? Evidence);
+        [property: Description("The slug of the family; or give part_number.")] string? Family,
+        [property: Description("How it is known; where left out, decoded if a top mark was read, else inferred; read on the part for a part_number.")] Evidence? Evidence,
+        [property: Description("A whole number read on the parts; its family is opened where there is none.")] string? PartNumber);
 
     /// <summary>What came of it, teardown by teardown.</summary>
     public sealed record Resolved(IReadOnlyList<IdentifyParts.Line> Teardowns);
@@ -126,7 +128,9 @@ internal static class FamilyEndpoints
                 (await splits.RunAsync(slug, body, http.User.ToEditor(), cancel)).ToResult(id => Created(id.Value)))
             .WithSummary("Declares some parts of the family to be of another. Published components keep the link they were published with, and it can be undone.").Produces<Done>(StatusCodes.Status201Created);
         write.MapPost("worklists/unidentified/resolve", async ([FromBody] ResolveJson body, HttpContext http, IdentifyParts identify, CancellationToken cancel) =>
-                (await identify.RunAsync(body.Key ?? "", body.Family, body.Evidence, http.User.ToEditor(), cancel)).ToResult(lines => TypedResults.Ok(new Resolved(lines))))
+                (body is { Family: null, PartNumber: { } number }
+                    ? await identify.OpenAsync(body.Key ?? "", number, body.Evidence, http.User.ToEditor(), cancel)
+                    : await identify.RunAsync(body.Key ?? "", body.Family, body.Evidence, http.User.ToEditor(), cancel)).ToResult(lines => TypedResults.Ok(new Resolved(lines))))
             .WithSummary("Says of which family all parts of a look are; each teardown is changed as a whole or not at all.").Produces<Resolved>();
         write.MapPatch("makers/{slug}", async (string slug, [FromBody] MakerNameJson body, HttpContext http, MakerChanges changes, CancellationToken cancel) =>
                 (await changes.RenameAsync(slug, body.Name, http.User.ToEditor(), cancel)).ToResult(id => TypedResults.Ok(new Done(id.Value))))
@@ -171,7 +175,8 @@ internal static class FamilyEndpoints
                     item.Makers,
                     item.Roles,
                     [.. item.Candidates.Select(DecodeMarkingEndpoint.Json)],
-                    item.Why)),
+                    item.Why,
+                    item.Number)),
             ],
             answer.Total,
             skip + answer.Items.Count < answer.Total ? FormattableString.Invariant($"{ApiEndpoints.Prefix}/worklists/unidentified?skip={skip + answer.Items.Count}&limit={limit}") : null));

@@ -55,6 +55,37 @@ public sealed class UnidentifiedQueryTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task OpenAsync_APartThatNoFamilyIsKnownFor_OpensOneForAllOfItsLook()
+    {
+        var one = await PartAsync("One", new ComponentForm { MarkingAsRead = "QVR-4410\n2318" }, publish: true);
+        var two = await PartAsync("Two", new ComponentForm { MarkingAsRead = "qvr-4410 / 2318" }, publish: false);
+        var item = Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items);
+        Assert.Equal("QVR-4410", item.Number);
+
+        var refused = await _database.Get<IdentifyParts>().OpenAsync(item.Key, "QVR-44?0", null, Bench.Reviewer);
+        Assert.Equal("part_number", Assert.IsType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.Refused>(refused).Field);
+
+        var lines = Bench.Done(await _database.Get<IdentifyParts>().OpenAsync(item.Key, item.Number, null, Bench.Reviewer));
+        Assert.Equal([(one.Slug, 1), (two.Slug, 1)], lines.Select(line => (line.Teardown, line.Components)).Order());
+        foreach (var slug in new[] { one.Slug, two.Slug })
+        {
+            var record = (await _database.Get<TeardownRecordQuery>().DraftAsync(slug))!;
+            var part = Assert.Single(record.Components);
+            Assert.Equal(("qvr-4410", Evidence.ReadOnPart), (record.FamilyOf(part)!.Slug, part.FamilyEvidence!.Value));
+        }
+
+        Assert.Empty((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items);
+        Assert.IsType<ChangeOutcome<IReadOnlyList<IdentifyParts.Line>>.NotFound>(await _database.Get<IdentifyParts>().OpenAsync(item.Key, "QVR-4410", null, Bench.Reviewer));
+    }
+
+    [Fact]
+    public async Task RunAsync_AMarkOfWhichSomeIsUnreadable_OffersNoNumberToOpen()
+    {
+        await PartAsync("One", new ComponentForm { MarkingAsRead = "QV?-4410" }, publish: false);
+        Assert.Null(Assert.Single((await _database.Get<UnidentifiedQuery>().RunAsync(0, 25)).Items).Number);
+    }
+
+    [Fact]
     public async Task RunAsync_WhatIsNoNumber_SaysWhyOrIsLeftOut()
     {
         await PartAsync("One", new ComponentForm { MarkingAsRead = "472", Designators = "R1" }, publish: false);
