@@ -1,3 +1,4 @@
+using Catalogue.Data.Components.Lists;
 using Catalogue.Data.Families;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
@@ -20,8 +21,10 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
     /// <param name="Rejected">Those that could not, each with its line and its reason.</param>
     /// <param name="Warnings">What a person should know.</param>
     /// <param name="Columns">The columns as they were understood.</param>
-    /// <param name="Encoding">IANA name of the encoding.</param>
-    /// <param name="Delimiter">The character between fields.</param>
+    /// <param name="Encoding">IANA name of the encoding; null for a workbook.</param>
+    /// <param name="Delimiter">The character between fields; null for a workbook.</param>
+    /// <param name="Sheets">What became of each sheet of a workbook.</param>
+    /// <param name="Readings">Cells that may be read in more than one way.</param>
     /// <param name="Resolved">How many of the imported are linked to a part family.</param>
     public sealed record Report(
         int Rows,
@@ -29,8 +32,10 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
         IReadOnlyList<RejectedRow> Rejected,
         IReadOnlyList<string> Warnings,
         IReadOnlyList<ListColumn> Columns,
-        string Encoding,
-        char Delimiter,
+        string? Encoding,
+        char? Delimiter,
+        IReadOnlyList<ListSheet> Sheets,
+        IReadOnlyList<OpenReading> Readings,
         int Resolved);
 
     /// <summary>Reads the list and adds its rows at the end of the board.</summary>
@@ -39,13 +44,20 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
     /// <param name="fileName">Its name, for messages only.</param>
     /// <param name="dryRun">True to tell what would happen and change nothing.</param>
     /// <param name="who">Who imports.</param>
+    /// <param name="options">What a person decided about the list; null to find everything out.</param>
     /// <param name="cancellationToken">Cancels the import as a whole.</param>
     public async Task<ChangeOutcome<Report>> RunAsync(
-        BoardId board, ReadOnlyMemory<byte> content, string? fileName, bool dryRun, Editor who, CancellationToken cancellationToken = default)
+        BoardId board,
+        ReadOnlyMemory<byte> content,
+        string? fileName,
+        bool dryRun,
+        Editor who,
+        ComponentListOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         if (await FindTeardown.OfAsync<Board, BoardId>(contexts, board, cancellationToken) is not { } teardown)
             return new ChangeOutcome<Report>.NotFound($"There is no board {board}.");
-        var reading = ComponentList.Read(content, fileName);
+        var reading = ComponentListFile.Read(content, fileName, options);
         if (reading is ComponentListReading.Refused refused)
             return new ChangeOutcome<Report>.Refused("file", refused.Reason);
         if (reading is not ComponentListReading.Read read)
@@ -61,6 +73,8 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
             read.Columns,
             read.Encoding,
             read.Delimiter,
+            read.Sheets,
+            read.Readings,
             numbers.Count(number => number is not null && LinkFamilies.IsIdentifying(number)));
         if (dryRun)
             return await RefuseAsync(teardown, board, read.Rows.Count, cancellationToken) ?? new ChangeOutcome<Report>.Done(report);
@@ -138,6 +152,6 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
     {
         for (var i = 0; i < rows.Count; i++)
             if (numbers[i] is { } number && !LinkFamilies.IsIdentifying(number))
-                yield return $"Row {rows[i].LineNumber}: “{number.AsWritten}” reads like a description, not like a part number; it is kept and linked to no part family.";
+                yield return $"{rows[i].Place}: “{number.AsWritten}” reads like a description, not like a part number; it is kept and linked to no part family.";
     }
 }

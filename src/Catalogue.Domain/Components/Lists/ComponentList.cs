@@ -19,6 +19,9 @@ public static class ComponentList
     /// <summary>The most lines with content.</summary>
     public const int MaxRows = 100_000;
 
+    /// <summary>The most cells, rows by columns.</summary>
+    public const int MaxCells = 4_000_000;
+
     /// <summary>The most columns.</summary>
     public const int MaxColumns = 500;
 
@@ -27,6 +30,8 @@ public static class ComponentList
 
     private const int ProbeCharacters = 1 << 17;
     private const int ProbeLines = 200;
+    private const int MostNamed = 20;
+    private const int LongestName = 60;
 
     private static readonly char[] Delimiters = [',', ';', '\t', '|'];
 
@@ -53,6 +58,10 @@ public static class ComponentList
         {
             return new ComponentListReading.Refused("The file holds nothing but blanks.");
         }
+        if (options?.Sheet is not null)
+        {
+            return new ComponentListReading.Refused("A sheet was named, but the content is text and has none.");
+        }
         if (options?.Delimiter is { } wanted && !CanSeparate(wanted))
         {
             return new ComponentListReading.Refused("A letter, a digit, a quotation mark or a control character other than the tab cannot be the separator.");
@@ -75,20 +84,61 @@ public static class ComponentList
                 return new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The list has more than {MaxRows} rows."));
             }
         }
-        if (ListHeader.Find(lines) is not { } header)
-        {
-            return new ComponentListReading.Refused(
-                "No header was recognised: one line must name the columns, such as Designator, Quantity, Value, Package, Manufacturer, Part Number.");
-        }
-        if (header.FieldCount > MaxColumns)
-        {
-            return new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The header has more than {MaxColumns} columns."));
-        }
         var warnings = new ListWarnings();
         warnings.AddFile(text.Warnings);
         NameAgainstContent(fileName, delimiter, warnings);
-        return new ListTable(lines, blank, header, warnings).Read(text.Encoding, delimiter);
+        var (part, reason) = new ListSection([.. lines], blank) { Delimiter = delimiter }.Read(warnings);
+        return part is null
+            ? new ComponentListReading.Refused(reason!)
+            : Done(part, warnings.All()) with { Encoding = text.Encoding, Delimiter = delimiter };
     }
+
+    /// <summary>Reads the sheets of a workbook: the one that was asked for, else every visible one that has a header and part lines.</summary>
+    /// <param name="sheets">The sheets in the workbook's order.</param>
+    /// <param name="options">What a person decided; null to find everything out.</param>
+    public static ComponentListReading Read(IReadOnlyList<ListGrid> sheets, ComponentListOptions? options = null)
+    {
+        if (options?.Sheet is { } wanted && !sheets.Any(sheet => IsNamed(sheet, wanted)))
+        {
+            return new ComponentListReading.Refused($"There is no sheet “{WellFormedText.Shorten(wanted, LongestName)}”; there are {Names(sheets)}.");
+        }
+        var (parts, done, said) = (new List<ListPart>(), new List<ListSheet>(), new List<string>());
+        foreach (var sheet in sheets)
+        {
+            var warnings = new ListWarnings(sheet.Name);
+            var (part, refusal) = sheet.Rows.Count == 0 ? (null, "The sheet is empty.") : GridLines.Of(sheet, warnings).Read(warnings);
+            var notAsked = options?.Sheet is { } name
+                ? IsNamed(sheet, name) ? null : "Another sheet was asked for."
+                : sheet.IsHidden ? "The sheet is hidden; it is imported when it is asked for by name." : null;
+            var reason = notAsked ?? refusal;
+            done.Add(new ListSheet(sheet.Name, part?.Count ?? 0, sheet.IsHidden, reason));
+            if (reason is null)
+            {
+                parts.Add(part!);
+                said.AddRange(warnings.All());
+            }
+            else if (options?.Sheet is null)
+            {
+                said.Add($"Sheet “{sheet.Name}” was not imported: {char.ToLowerInvariant(reason[0])}{reason[1..]}");
+            }
+        }
+        var all = ListPart.Join(parts);
+        if (all.Count == 0)
+        {
+            return new ComponentListReading.Refused(string.Join(" ", done.Where(sheet => sheet.NotImported is not null).Take(MostNamed).Select(sheet => $"“{sheet.Name}”: {sheet.NotImported}").DefaultIfEmpty("The workbook has no sheets.")));
+        }
+        return all.Rows.Count > MaxRows
+            ? new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The sheets have more than {MaxRows} rows."))
+            : Done(all, said) with { Sheets = done };
+    }
+
+    private static ComponentListReading.Read Done(ListPart part, IReadOnlyList<string> warnings) =>
+        new() { Columns = part.Columns, Rows = part.Rows, Rejected = part.Rejected, Readings = part.Readings, Warnings = warnings };
+
+    private static bool IsNamed(ListGrid sheet, string name) => sheet.Name.Trim().Equals(name.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    private static string Names(IReadOnlyList<ListGrid> sheets) =>
+        string.Join(", ", sheets.Take(MostNamed).Select(sheet => $"“{WellFormedText.Shorten(sheet.Name, LongestName)}”")) + (sheets.Count > MostNamed ? " and more" : "");
 
     private static bool CanSeparate(char wanted) =>
         wanted == '\t' || !(wanted == '"' || char.IsLetterOrDigit(wanted) || char.IsSurrogate(wanted) || char.IsControl(wanted));

@@ -138,7 +138,7 @@ internal static class HeaderWords
             "quantite", "qte", "nombre", "cantidad", "cant", "ctd", "uds", "unidades", "数量", "用量", "个数", "数目", "個数", "員数", "使用数", "数");
 
         Add(ColumnMeaning.Value, 3, "value", "values", "val", "wert", "werte", "valeur", "valeurs", "valor", "valores", "值", "数值", "参数", "参数值", "値", "定数");
-        Add(ColumnMeaning.Value, 2, "comment", "part value", "component value", "bauteilwert", "nennwert", "规格", "規格", "仕様");
+        Add(ColumnMeaning.Value, 2, "comment", "part value", "component value", "spec", "specs", "specification", "bauteilwert", "nennwert", "规格", "規格", "仕様");
         AddLoose(ColumnMeaning.Value, 1, "part", "parts", "component", "components", "name", "part name", "component name", "item name", "bauteil",
             "bauteile", "bauelement", "teil",
             "benennung", "composant", "composants", "piece", "nom", "componente", "componentes", "pieza", "nombre pieza", "元件", "元器件", "器件", "名称", "元件名称",

@@ -11,8 +11,12 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
 {
     private const int LinesSearched = 60;
     private const double LeastScore = 1.5;
+    private const double CertainScore = 3;
 
-    /// <summary>Finds the line that names the most columns; null where none names two.</summary>
+    /// <summary>
+    /// Finds the line that names the most columns; null where none names two. Below a line that is a header beyond doubt only the next one is
+    /// looked at: what comes later may head a table of its own.
+    /// </summary>
     public static ListHeader? Find(IReadOnlyList<ListLine> lines)
     {
         var (best, bestScore) = (-1, 0.0);
@@ -23,6 +27,10 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
             {
                 (best, bestScore) = (i, score);
             }
+            if (best >= 0 && best < i && IsCertain(lines[best]))
+            {
+                break;
+            }
         }
         if (best < 0)
         {
@@ -31,6 +39,26 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
         // A list of one column may be headed by one plain word.
         var least = lines[best].FieldCount == 1 ? 1.0 : LeastScore;
         return bestScore < least ? null : Build(lines, best, bestScore);
+    }
+
+    /// <summary>True for a line that can only be a header: three kinds of columns by name, no number, and few words that say nothing.</summary>
+    public static bool IsCertain(ListLine line)
+    {
+        var filled = line.Cells.Where(cell => !string.IsNullOrWhiteSpace(cell)).ToList();
+        return filled.Count >= CertainScore && !filled.Exists(cell => char.IsAsciiDigit(cell.Trim()[0]))
+            && filled.Count(cell => HeaderWords.Find(cell) is not null) * 2 >= filled.Count && ScoreOf(line) >= CertainScore;
+    }
+
+    /// <summary>True for a line that says the header once more.</summary>
+    public bool IsRepeatedBy(ListLine line)
+    {
+        var same = 0;
+        for (var i = 0; i < line.Cells.Length; i++)
+        {
+            var cell = line.Cells[i].Trim();
+            same += i < FirstNames.Count && cell.Length > 0 && cell.Equals(FirstNames[i], StringComparison.OrdinalIgnoreCase) ? 1 : 0;
+        }
+        return same >= 2 && same * 2 >= line.Cells.Count(cell => !string.IsNullOrWhiteSpace(cell));
     }
 
     private static double ScoreOf(ListLine line)
@@ -52,14 +80,14 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
     private static ListHeader Build(IReadOnlyList<ListLine> lines, int index, double score)
     {
         var line = lines[index];
-        var first = Enumerable.Range(0, Math.Min(line.FieldCount, ComponentList.MaxColumns)).Select(column => Clean(line.Cell(column))).ToList();
+        var below = index + 1 < lines.Count ? lines[index + 1] : null;
+        var first = Enumerable.Range(0, Math.Min(line.FieldCount, ComponentList.MaxColumns)).Select(column => Clean(NameOf(line, column, below))).ToList();
         var repeated = first.GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
             .Where(group => group.Count() > 1)
             .Select(group => group.Key)
             .ToHashSet(StringComparer.OrdinalIgnoreCase);
-        if (index + 1 < lines.Count && ContinuesNames(lines[index + 1], first, repeated))
+        if (below is { } second && ContinuesNames(second, first, repeated))
         {
-            var second = lines[index + 1];
             var joined = first.Select((name, column) => Join(name, Clean(second.Cell(column)))).ToList();
             return new ListHeader(index, 2, joined, first, Math.Max(line.FieldCount, second.FieldCount), score);
         }
@@ -70,6 +98,13 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
             return new ListHeader(index - 1, 2, joined, first, Math.Max(line.FieldCount, above.FieldCount), score);
         }
         return new ListHeader(index, 1, first, first, line.FieldCount, score);
+    }
+
+    /// <summary>A name merged over several columns goes for each of them where the row below names them apart.</summary>
+    private static string NameOf(ListLine line, int column, ListLine? below)
+    {
+        var over = line.Merged.FirstOrDefault(merged => merged.Covers(column) && merged.Span.FirstRow == line.LineNumber && merged.Span.LastColumn > merged.Span.FirstColumn);
+        return over is not null && below is not null && FilledColumns(below).Count(over.Covers) >= 2 ? over.Text : line.Cell(column);
     }
 
     /// <summary>A second header row says something only where the first one repeats itself or says nothing.</summary>

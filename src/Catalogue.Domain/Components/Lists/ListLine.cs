@@ -9,6 +9,15 @@ namespace Catalogue.Domain.Components.Lists;
 /// <param name="OpenQuote">A quotation mark opens a field and is never closed.</param>
 internal sealed record ListLine(int LineNumber, string[] Cells, int FieldCount, string? TooBig, bool BareQuote, bool OpenQuote)
 {
+    /// <summary>Cells of a sheet whose text may not be what was typed.</summary>
+    public IReadOnlyList<CellDoubt> Doubts { get; init; } = [];
+
+    /// <summary>Merged cells that reach into this row of a sheet.</summary>
+    public IReadOnlyList<MergedCell> Merged { get; init; } = [];
+
+    /// <summary>True where a sheet does not show the row.</summary>
+    public bool IsHidden { get; init; }
+
     public bool IsBlank => TooBig is null && Array.TrueForAll(Cells, string.IsNullOrWhiteSpace);
 
     public string Cell(int index) => index < Cells.Length ? Cells[index] : "";

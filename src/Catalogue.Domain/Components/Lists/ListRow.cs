@@ -3,8 +3,14 @@ namespace Catalogue.Domain.Components.Lists;
 /// <summary>One part line of a component list. Texts are as written without blanks at their ends; null means that the list does not say.</summary>
 public sealed record ListRow
 {
-    /// <summary>Number of the row's first line in the file, from 1.</summary>
+    /// <summary>Number of the row's first line in the file, or of the row in its sheet, from 1.</summary>
     public required int LineNumber { get; init; }
+
+    /// <summary>The sheet; null in a text.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>Where the row is, in words: <c>Row 8</c>, or <c>Row 8 of “main”</c>.</summary>
+    public string Place => ListWarnings.Rows([LineNumber], Sheet);
 
     /// <summary>The designators one by one, ranges expanded, each once; empty where there are none or they could not be told apart.</summary>
     public required IReadOnlyList<string> Designators { get; init; }

@@ -12,36 +12,40 @@ internal sealed class ListTable
         "sous total", "suma", "totales",
         "total components", "total parts", "total quantity", "anzahl gesamt", "合计", "总计", "小计", "合計", "小計", "総計"], StringComparer.OrdinalIgnoreCase);
 
+    private readonly ListSection _section;
     private readonly IReadOnlyList<ListLine> _lines;
-    private readonly IReadOnlyList<int> _blank;
     private readonly ListHeader _header;
     private readonly ListColumns _columns;
     private readonly ListWarnings _warnings;
     private readonly List<RejectedRow> _rejected = [];
     private readonly List<int> _underlines = [];
 
-    public ListTable(IReadOnlyList<ListLine> lines, IReadOnlyList<int> blank, ListHeader header, ListWarnings warnings)
+    public ListTable(ListSection section, IReadOnlyList<ListLine> lines, ListHeader header, ListWarnings warnings)
     {
+        _section = section;
         _lines = lines;
-        _blank = blank;
         _header = header;
         _warnings = warnings;
         _columns = ListColumns.Settle(header, lines);
     }
 
-    public ComponentListReading Read(string encoding, char delimiter)
+    /// <summary>The part lines, read; null where their cells are too many to be kept.</summary>
+    public ListPart? Read()
     {
         SayTitles();
-        var parts = PartLines(delimiter);
-        SaySkipped();
-        if (parts.Count == 0 && _rejected.Count == 0)
+        var parts = PartLines();
+        _warnings.AddRows(_underlines, "underline, no part.");
+        if ((long)parts.Count * _columns.All.Count > ComponentList.MaxCells)
         {
-            return new ComponentListReading.Refused(
-                string.Create(CultureInfo.InvariantCulture, $"A header was found in line {_lines[_header.Index].LineNumber}, but no part line below it."));
+            return null;
         }
-        SayNamelessColumns(parts);
-        var reader = new ListRowReader(_columns, parts);
-        SayMissingColumns();
+        if (parts.Count > 0)
+        {
+            SayNamelessColumns(parts);
+            SayHiddenColumns(parts);
+            SayMissingColumns();
+        }
+        var reader = new ListRowReader(_columns, parts, _section.Sheet);
         var rows = new List<ListRow>(parts.Count);
         foreach (var part in parts)
         {
@@ -52,18 +56,10 @@ internal sealed class ListTable
             }
             rows.Add(row);
         }
-        return new ComponentListReading.Read
-        {
-            Encoding = encoding,
-            Delimiter = delimiter,
-            Columns = _columns.All,
-            Rows = rows,
-            Rejected = _rejected,
-            Warnings = _warnings.All(),
-        };
+        return new ListPart(_columns.All, rows, _rejected, reader.Readings);
     }
 
-    private List<PartLine> PartLines(char delimiter)
+    private List<PartLine> PartLines()
     {
         var parts = new List<PartLine>();
         for (var i = _header.Index + _header.RowCount; i < _lines.Count; i++)
@@ -71,13 +67,13 @@ internal sealed class ListTable
             var line = _lines[i];
             if (line.TooBig is not null)
             {
-                _rejected.Add(new RejectedRow(line.LineNumber, line.TooBig));
+                _rejected.Add(new RejectedRow(line.LineNumber, line.TooBig, _section.Sheet));
             }
             else if (IsUnderline(line))
             {
                 _underlines.Add(line.LineNumber);
             }
-            else if (IsRepeatedHeader(line))
+            else if (_header.IsRepeatedBy(line))
             {
                 _warnings.AddRow(line.LineNumber, "the header again, no part");
             }
@@ -95,11 +91,11 @@ internal sealed class ListTable
             }
             else if (!NamesPart(line))
             {
-                _rejected.Add(new RejectedRow(line.LineNumber, "the row names no part: no designator, value, part number or description"));
+                _rejected.Add(new RejectedRow(line.LineNumber, "the row names no part: no designator, value, part number or description", _section.Sheet));
             }
             else
             {
-                parts.Add(Fit(line, delimiter));
+                parts.Add(Fit(line));
             }
         }
         return parts;
@@ -108,17 +104,6 @@ internal sealed class ListTable
     private static bool IsUnderline(ListLine line) =>
         line.Cells.All(cell => cell.All(character => character is '-' or '_' or '=' or '*' or '~' or '+' or ':' or '.' or ' '))
         && line.Cells.Any(cell => cell.Trim().Length >= 3);
-
-    private bool IsRepeatedHeader(ListLine line)
-    {
-        var same = 0;
-        for (var i = 0; i < line.Cells.Length; i++)
-        {
-            var cell = line.Cells[i].Trim();
-            same += i < _header.FirstNames.Count && cell.Length > 0 && cell.Equals(_header.FirstNames[i], StringComparison.OrdinalIgnoreCase) ? 1 : 0;
-        }
-        return same >= 2 && same * 2 >= line.Cells.Count(cell => !string.IsNullOrWhiteSpace(cell));
-    }
 
     private bool IsTotal(ListLine line)
     {
@@ -204,10 +189,14 @@ internal sealed class ListTable
     private static int FirstFilled(ListLine line) => Array.FindIndex(line.Cells, cell => !string.IsNullOrWhiteSpace(cell));
 
     /// <summary>Brings a line to the header's number of fields, and says how.</summary>
-    private PartLine Fit(ListLine line, char delimiter)
+    private PartLine Fit(ListLine line)
     {
         var width = _columns.All.Count;
         var remarks = new List<string>();
+        if (line.IsHidden)
+        {
+            remarks.Add("hidden in the workbook, imported all the same");
+        }
         if (line.OpenQuote)
         {
             remarks.Add("a quotation mark opens a field and is never closed: taken as text");
@@ -225,7 +214,7 @@ internal sealed class ListTable
         var cells = line.Cells;
         if (cells.Length > width)
         {
-            var mended = ShiftedRow.Mend(cells, width, delimiter, _columns);
+            var mended = _section.Delimiter is { } delimiter ? ShiftedRow.Mend(cells, width, delimiter, _columns) : null;
             remarks.Add(mended is null
                 ? string.Create(CultureInfo.InvariantCulture, $"{cells.Length} fields where the header has {width}: what is too many was kept as read")
                 : string.Create(
@@ -237,7 +226,7 @@ internal sealed class ListTable
         var padded = new string[Math.Max(width, cells.Length)];
         Array.Fill(padded, "");
         cells.CopyTo(padded, 0);
-        return new PartLine(line.LineNumber, padded, remarks);
+        return new PartLine(line.LineNumber, padded, remarks, line);
     }
 
     private void SayTitles()
@@ -252,18 +241,6 @@ internal sealed class ListTable
             _warnings.AddFile(string.Create(
                 CultureInfo.InvariantCulture,
                 $"Lines {first} and {second} are one header of two rows; the names of both were joined."));
-        }
-    }
-
-    private void SaySkipped()
-    {
-        if (_underlines.Count > 0)
-        {
-            _warnings.AddFile($"{ListWarnings.Rows(_underlines)}: underline, no part.");
-        }
-        if (_blank.Count > 0)
-        {
-            _warnings.AddFile($"{ListWarnings.Rows(_blank)}: empty, skipped.");
         }
     }
 
@@ -285,6 +262,14 @@ internal sealed class ListTable
         }
 
         static string Numbers(List<int> columns) => string.Join(", ", columns.Select(column => column.ToString(CultureInfo.InvariantCulture)));
+    }
+
+    private void SayHiddenColumns(List<PartLine> parts)
+    {
+        foreach (var column in _section.HiddenColumns.Where(column => column < _columns.All.Count && parts.Exists(part => part.Cells[column].Length > 0)))
+        {
+            _warnings.AddFile($"Column {_columns.All[column].Key} is hidden in the workbook; it was read all the same.");
+        }
     }
 
     private void SayMissingColumns()

@@ -29,7 +29,7 @@ internal sealed class ListText
         var warnings = new List<string>();
         if (Signature(bytes) is { } kind)
         {
-            return (null, $"The content is {kind}, not a text list. Save the list as text with separators (CSV or TSV).");
+            return (null, $"The content is {kind}, not a list. Save it as a workbook (XLSX) without a password, or as text with separators (CSV or TSV).");
         }
         if (forcedEncoding is not null)
         {
@@ -65,7 +65,12 @@ internal sealed class ListText
 
     private static (ListText? Text, string? Refusal) Finish(string decoded, string name, List<string> warnings)
     {
-        var text = WithoutControls(decoded.StartsWith('\uFEFF') ? decoded[1..] : decoded, warnings);
+        var removed = 0;
+        var text = WithoutControls(decoded.StartsWith('\uFEFF') ? decoded[1..] : decoded, ref removed);
+        if (removed > 0)
+        {
+            warnings.Add(RemovedControls(removed));
+        }
         var unreadable = text.AsSpan().Count('\uFFFD');
         if (unreadable > 0)
         {
@@ -82,7 +87,7 @@ internal sealed class ListText
         }
         if (bytes.StartsWith((ReadOnlySpan<byte>)[0xD0, 0xCF, 0x11, 0xE0]))
         {
-            return "a workbook of the older binary kind";
+            return "a workbook of the older binary kind, or one that is protected with a password";
         }
         if (bytes.StartsWith("%PDF-"u8))
         {
@@ -247,9 +252,13 @@ internal sealed class ListText
     // Symbols and full-width forms, and the first level of the character set.
     private static bool IsCommonGbkPair(byte lead, byte trail) => lead is (>= 0xA1 and <= 0xA6) or (>= 0xB0 and <= 0xD7) && trail is >= 0xA1 and <= 0xFE;
 
-    private static string WithoutControls(string text, List<string> warnings)
+    internal static string RemovedControls(int count) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} control characters were taken out of the text; they stand for nothing.");
+
+    /// <summary>The text without characters that stand for nothing, which are counted.</summary>
+    internal static string WithoutControls(string text, ref int removed)
     {
-        var removed = 0;
+        var before = removed;
         var kept = new StringBuilder();
         var start = 0;
         for (var i = 0; i < text.Length; i++)
@@ -263,11 +272,10 @@ internal sealed class ListText
             start = i + 1;
             removed++;
         }
-        if (removed == 0)
+        if (removed == before)
         {
             return text;
         }
-        warnings.Add(string.Create(CultureInfo.InvariantCulture, $"{removed} control characters were taken out of the text; they stand for nothing."));
         return kept.Append(text, start, text.Length - start).ToString();
     }
 }

@@ -2,8 +2,8 @@ using System.Globalization;
 
 namespace Catalogue.Domain.Components.Lists;
 
-/// <summary>Collects what a person should know; equal remarks about several rows become one sentence that names the rows.</summary>
-internal sealed class ListWarnings
+/// <summary>Collects what a person should know; equal remarks about several rows become one sentence that names the rows, and their sheet.</summary>
+internal sealed class ListWarnings(string? sheet = null)
 {
     /// <summary>How many rows one sentence names before it only counts them.</summary>
     public const int NamedRows = 40;
@@ -15,9 +15,26 @@ internal sealed class ListWarnings
     private readonly Dictionary<string, List<int>> _rows = new(StringComparer.Ordinal);
     private int _leftOut;
 
-    public void AddFile(string sentence) => _file.Add(sentence);
+    /// <summary>Adds a sentence about the whole of what is read.</summary>
+    public void AddFile(string sentence)
+    {
+        if (_file.Count < MostSentences)
+        {
+            _file.Add(sheet is null ? sentence : $"Sheet “{sheet}”: {sentence}");
+        }
+        else
+        {
+            _leftOut++;
+        }
+    }
 
-    public void AddFile(IEnumerable<string> sentences) => _file.AddRange(sentences);
+    public void AddFile(IEnumerable<string> sentences)
+    {
+        foreach (var sentence in sentences)
+        {
+            AddFile(sentence);
+        }
+    }
 
     public void AddRow(int line, string remark)
     {
@@ -37,17 +54,26 @@ internal sealed class ListWarnings
         }
     }
 
-    public static string Rows(IReadOnlyList<int> rows)
+    /// <summary>Adds a sentence about several rows that is no remark on each of them.</summary>
+    public void AddRows(IReadOnlyList<int> lines, string sentence)
+    {
+        if (lines.Count > 0)
+        {
+            _file.Add($"{Rows(lines, sheet)}: {sentence}");
+        }
+    }
+
+    /// <summary>The rows in words: <c>Row 3</c>, <c>Rows 3, 4 of “main”</c>.</summary>
+    public static string Rows(IReadOnlyList<int> rows, string? sheet)
     {
         var named = string.Join(", ", rows.Take(NamedRows).Select(row => row.ToString(CultureInfo.InvariantCulture)));
-        var more = rows.Count - NamedRows;
-        return string.Create(CultureInfo.InvariantCulture, $"Row{(rows.Count == 1 ? "" : "s")} {named}{(more > 0 ? " and more" : "")}");
+        return $"Row{(rows.Count == 1 ? "" : "s")} {named}{(rows.Count > NamedRows ? " and more" : "")}{(sheet is null ? "" : $" of “{sheet}”")}";
     }
 
     public IReadOnlyList<string> All()
     {
         var all = new List<string>(_file);
-        all.AddRange(_order.Select(remark => $"{Rows(_rows[remark])}: {remark}."));
+        all.AddRange(_order.Select(remark => $"{Rows(_rows[remark], sheet)}: {remark}."));
         if (_leftOut > 0)
         {
             all.Add(string.Create(CultureInfo.InvariantCulture, $"{_leftOut} more remarks stand at the rows."));
