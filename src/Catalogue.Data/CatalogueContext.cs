@@ -2,6 +2,7 @@ using Catalogue.Data.Accounts;
 using Catalogue.Data.Conversions;
 using Catalogue.Data.Families;
 using Catalogue.Data.Figures;
+using Catalogue.Data.Imports;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Publishing;
 using Catalogue.Data.Queue;
@@ -75,6 +76,8 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
     public DbSet<Figure> Figures => Set<Figure>();
 
     public DbSet<Finding> Findings => Set<Finding>();
+
+    public DbSet<ImportRun> ImportRuns => Set<ImportRun>();
 
     public DbSet<MeasuredPath> IsolationPaths => Set<MeasuredPath>();
 

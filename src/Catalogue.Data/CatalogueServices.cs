@@ -5,6 +5,7 @@ using Catalogue.Data.Components;
 using Catalogue.Data.Families;
 using Catalogue.Data.Figures;
 using Catalogue.Data.Findings;
+using Catalogue.Data.Imports;
 using Catalogue.Data.Isolation;
 using Catalogue.Data.Makers;
 using Catalogue.Data.Photos;
@@ -39,7 +40,7 @@ public static class CatalogueServices
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
             typeof(ComponentCandidatesQuery), typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery),
             typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyHistoryQuery), typeof(FamilyKnowledgeQuery), typeof(FamilyNeighboursQuery), typeof(FamilyQuery),
-            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyComponent), typeof(IdentifyParts), typeof(ImportComponents), typeof(JobQueue), typeof(MakerChanges), typeof(MakerQuery), typeof(MakersQuery),
+            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyComponent), typeof(IdentifyParts), typeof(ImportComponents), typeof(ImportRuns), typeof(JobQueue), typeof(MakerChanges), typeof(MakerQuery), typeof(MakersQuery),
             typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(MergeFamilies), typeof(OneTimeSignIns),
             typeof(PhotoChanges), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),

@@ -1,3 +1,5 @@
+using Catalogue.Data.Figures;
+using Catalogue.Data.Imports;
 using Microsoft.EntityFrameworkCore;
 
 namespace Catalogue.Data.Queue;
@@ -15,6 +17,9 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
     /// <summary>How long a worker holds a job before another may take it.</summary>
     public static readonly TimeSpan Lease = TimeSpan.FromMinutes(2);
 
+    // What may take minutes: photos must not wait for it.
+    private static readonly string[] LengthyKinds = [ImportRuns.JobKind, RecomputeEverything.JobKind];
+
     /// <summary>Puts work into the queue, in the caller's transaction; nothing happens where the same is open already.</summary>
     internal static Task<int> EnqueueAsync(CatalogueContext context, string kind, string subject, DateTimeOffset now, CancellationToken cancellationToken) =>
         context.Database.ExecuteSqlAsync(
@@ -25,8 +30,11 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
             cancellationToken);
 
     /// <summary>Takes the next job that is due, or null.</summary>
-    public async Task<Job?> TakeAsync(CancellationToken cancellationToken = default)
+    /// <param name="lane">The lane to look in, or null for both.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    public async Task<Job?> TakeAsync(JobLane? lane = null, CancellationToken cancellationToken = default)
     {
+        var isLengthy = lane is null ? (bool?)null : lane is JobLane.Lengthy;
         var now = clock.GetUtcNow();
         var until = now + Lease;
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
@@ -35,6 +43,7 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
             update jobs set attempts = attempts + 1, leased_until = {until}
             where id = (select id from jobs
                         where done_at is null and failure is null and not_before <= {now} and (leased_until is null or leased_until < {now})
+                            and ({isLengthy}::boolean is null or (kind = any({LengthyKinds})) = {isLengthy})
                         order by not_before, id limit 1 for update skip locked)
             returning *
             """).AsNoTracking().ToListAsync(cancellationToken);
@@ -48,6 +57,17 @@ public sealed class JobQueue(IDbContextFactory<CatalogueContext> contexts, TimeP
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         await context.Jobs.Where(row => row.Id == id).ExecuteUpdateAsync(
             set => set.SetProperty(row => row.PartsDone, done).SetProperty(row => row.PartsTotal, total).SetProperty(row => row.LeasedUntil, until), cancellationToken);
+    }
+
+    /// <summary>Holds a job for another lease.</summary>
+    /// <returns>False when it is no longer this worker's: the lease ran out and another took it, or it was ended.</returns>
+    public async Task<bool> HoldAsync(Job job, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var until = clock.GetUtcNow() + Lease;
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        return await context.Jobs.Where(row => row.Id == job.Id && row.Attempts == job.Attempts && row.DoneAt == null && row.Failure == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(row => row.LeasedUntil, until), cancellationToken) > 0;
     }
 
     /// <summary>The open jobs of a kind, oldest first.</summary>

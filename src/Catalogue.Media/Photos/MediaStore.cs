@@ -24,6 +24,9 @@ public sealed class MediaStore
         Directory.CreateDirectory(_incoming);
     }
 
+    /// <summary>Where files wait to be imported; on the store's own volume, and no part of the store.</summary>
+    internal string StagedFolder => Path.Combine(_root, ".imports");
+
     /// <summary>True when the store has this file.</summary>
     public bool Contains(MediaKey key) => File.Exists(PathOf(key));
 

@@ -12,6 +12,7 @@ internal static class ApiEndpoints
         api.MapTeardowns();
         api.MapRecords();
         api.MapUploads();
+        api.MapImports();
         api.MapCatalogue();
         api.MapFamilies();
         api.MapFamilyNeighbours();

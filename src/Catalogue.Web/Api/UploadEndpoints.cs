@@ -84,6 +84,7 @@ internal static class UploadEndpoints
         var lab = app.MapGroup("/lab").RequireAuthorization(Policies.Staff).AddEndpointFilter<AntiforgeryHeaderFilter>().ExcludeFromDescription();
         lab.MapPost("upload/{slug}", AddPhotoAsync).WithMetadata(new RequestSizeLimitAttribute(PhotoBodyLimit));
         lab.MapPost("import/{id:guid}", ImportAsync).WithMetadata(new RequestSizeLimitAttribute(ListBodyLimit));
+        lab.MapImportForPeople();
     }
 
     private static async Task<IResult> AddPhotoAsync(
@@ -146,8 +147,8 @@ internal static class UploadEndpoints
             dryRun)));
     }
 
-    // Refused before a byte of it is read; a body that does not say its length is cut by the server's limit.
-    private static bool TooLong(HttpContext http, long limit)
+    /// <summary>True for a body that says that it is too long. It is refused before a byte of it is read; one that does not say its length is cut by the server's limit.</summary>
+    internal static bool TooLong(HttpContext http, long limit)
     {
         if (http.Request.ContentLength is not { } length || length <= limit)
             return false;

@@ -3,6 +3,7 @@ using Catalogue.Data;
 using Catalogue.Data.Conversions;
 using Catalogue.Domain.Publishing;
 using Catalogue.Lab;
+using Catalogue.Media.Imports;
 using Catalogue.Media.Photos;
 using Catalogue.Site;
 using Catalogue.Web.Accounts;
@@ -95,6 +96,8 @@ public static class CatalogueHost
         services.AddSingleton(provider => new ImageWorkerProcess(new ImageWorkerOptions { Command = WorkerCommand() }, provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton(provider => new PhotoIntake(provider.GetRequiredService<MediaStore>(), provider.GetRequiredService<ImageWorkerProcess>()));
         services.AddSingleton<RenditionMaker>();
+        services.AddSingleton<StagedFiles>();
+        services.AddSingleton<ImportRunner>();
         services.AddHostedService<QueueWorker>();
         services.AddSingleton<Planting>();
 

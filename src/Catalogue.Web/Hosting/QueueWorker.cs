@@ -1,4 +1,5 @@
 using Catalogue.Data.Figures;
+using Catalogue.Data.Imports;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Queue;
 using Catalogue.Domain.Photos;
@@ -6,23 +7,26 @@ using Catalogue.Media.Photos;
 
 namespace Catalogue.Web.Hosting;
 
-/// <summary>Takes jobs from the queue, one at a time, as long as the site runs. Other nodes do the same beside it.</summary>
+/// <summary>Takes jobs from the queue, one at a time of each lane, as long as the site runs. Other nodes do the same beside it.</summary>
 /// <param name="queue">The queue.</param>
 /// <param name="figures">Recomputes figures.</param>
+/// <param name="imports">Runs imports.</param>
 /// <param name="files">What the database knows of pictures.</param>
 /// <param name="maker">Makes renditions.</param>
 /// <param name="store">Where pictures are kept.</param>
 /// <param name="clock">Tells the time.</param>
 /// <param name="log">The log.</param>
-internal sealed class QueueWorker(JobQueue queue, RecomputeEverything figures, RenditionStore files, RenditionMaker maker, MediaStore store, TimeProvider clock, ILogger<QueueWorker> log)
+internal sealed class QueueWorker(JobQueue queue, RecomputeEverything figures, ImportRunner imports, RenditionStore files, RenditionMaker maker, MediaStore store, TimeProvider clock, ILogger<QueueWorker> log)
     : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(500);
     private static readonly TimeSpan PauseAfterFault = TimeSpan.FromSeconds(5);
 
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(WorkAsync(JobLane.Quick, stoppingToken), WorkAsync(JobLane.Lengthy, stoppingToken));
+
+    private async Task WorkAsync(JobLane lane, CancellationToken stoppingToken)
     {
-        var isStampChecked = false;
+        var isStampChecked = lane is JobLane.Quick;
         while (!stoppingToken.IsCancellationRequested)
         {
             var pause = Pause;
@@ -35,7 +39,7 @@ internal sealed class QueueWorker(JobQueue queue, RecomputeEverything figures, R
                     isStampChecked = true;
                 }
 
-                if (await queue.TakeAsync(stoppingToken) is { } job)
+                if (await queue.TakeAsync(lane, stoppingToken) is { } job)
                 {
                     await RunAsync(job, stoppingToken);
                     continue;
@@ -63,6 +67,7 @@ internal sealed class QueueWorker(JobQueue queue, RecomputeEverything figures, R
             {
                 PhotoChanges.MakeRenditions => await MakeRenditionsAsync(job.Subject, cancellationToken),
                 RecomputeEverything.JobKind => await RecomputeAsync(job, cancellationToken),
+                ImportRuns.JobKind => await imports.RunAsync(job, cancellationToken),
                 _ => $"No worker knows jobs of the kind {job.Kind}.",
             };
             if (failure is null)

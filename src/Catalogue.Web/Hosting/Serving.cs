@@ -1,6 +1,7 @@
 using System.Net.Sockets;
 using Catalogue.Data;
 using Catalogue.Data.Accounts;
+using Catalogue.Media.Imports;
 using Catalogue.Media.Photos;
 using Catalogue.Web.Accounts;
 using Catalogue.Web.Demo;
@@ -60,7 +61,9 @@ public static class Serving
     {
         var contexts = services.GetRequiredService<IDbContextFactory<CatalogueContext>>();
         // Uploads that a crash left half received; none that still runs is a day old.
-        services.GetRequiredService<MediaStore>().RemoveAbandoned(services.GetRequiredService<TimeProvider>().GetUtcNow().AddDays(-1));
+        var now = services.GetRequiredService<TimeProvider>().GetUtcNow();
+        services.GetRequiredService<MediaStore>().RemoveAbandoned(now.AddDays(-1));
+        services.GetRequiredService<StagedFiles>().RemoveOlder(now - StagedFiles.KeptFor);
         await CatalogueDatabase.MigrateAsync(contexts, stop);
         await services.GetRequiredService<OpenAccount>().PrepareRolesAsync(stop);
     }
