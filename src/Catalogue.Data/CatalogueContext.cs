@@ -1,4 +1,5 @@
 using Catalogue.Data.Accounts;
+using Catalogue.Data.Components.Lists;
 using Catalogue.Data.Conversions;
 using Catalogue.Data.Families;
 using Catalogue.Data.Figures;
@@ -78,6 +79,9 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
     public DbSet<Finding> Findings => Set<Finding>();
 
     public DbSet<ImportRun> ImportRuns => Set<ImportRun>();
+
+    /// <summary>What people said of the columns of component lists.</summary>
+    public DbSet<ListLayout> ListLayouts => Set<ListLayout>();
 
     public DbSet<MeasuredPath> IsolationPaths => Set<MeasuredPath>();
 

@@ -33,9 +33,12 @@ internal static class LinkFamilies
         found = await FindAsync(context, wanted, cancellationToken);
         var missing = wanted.Where(number => !found.ContainsKey(number.MatchKey)).ToList();
         var stems = missing.Select(number => Slug.From(number.MatchKey, "part")).ToList();
-        var patterns = stems.SelectMany(stem => new[] { stem, stem + "-%" }).ToList();
-        var taken = await context.Families.Where(row => patterns.Any(pattern => EF.Functions.Like(row.Slug, pattern))).Select(row => row.Slug).ToListAsync(cancellationToken);
-        var slugs = taken.ToHashSet(StringComparer.Ordinal);
+        var slugs = (await context.Families.Where(row => stems.Contains(row.Slug)).Select(row => row.Slug).ToListAsync(cancellationToken)).ToHashSet(StringComparer.Ordinal);
+        // Only an address that is taken, or wanted twice, is followed by numbered ones.
+        var patterns = stems.Where(slugs.Contains).Concat(stems.GroupBy(stem => stem).Where(group => group.Skip(1).Any()).Select(group => group.Key)).Distinct().Select(stem => stem + "-%").ToList();
+        if (patterns.Count > 0)
+            slugs.UnionWith(await context.Families.Where(row => patterns.Any(pattern => EF.Functions.Like(row.Slug, pattern))).Select(row => row.Slug).ToListAsync(cancellationToken));
+        var opened = new List<PartFamily>(missing.Count);
         for (var i = 0; i < missing.Count; i++)
         {
             var attempt = 1;
@@ -49,11 +52,11 @@ internal static class LinkFamilies
                 SearchKey = missing[i].SearchKey,
                 Slug = Slug.Numbered(stems[i], attempt),
             };
-            context.Families.Add(family);
+            opened.Add(family);
             found[family.MatchKey] = family.Id;
         }
 
-        await context.SaveChangesAsync(cancellationToken);
+        await context.WriteAsync(opened, cancellationToken);
         return found;
     }
 
@@ -61,7 +64,8 @@ internal static class LinkFamilies
     public static Task LockAsync(CatalogueContext context, CancellationToken cancellationToken) =>
         context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({OpeningLock})", cancellationToken);
 
-    private static async Task<Dictionary<string, FamilyId>> FindAsync(CatalogueContext context, List<PartNumber> wanted, CancellationToken cancellationToken)
+    /// <summary>The families that are there already, by match key; merged ones lead on.</summary>
+    public static async Task<Dictionary<string, FamilyId>> FindAsync(CatalogueContext context, IEnumerable<PartNumber> wanted, CancellationToken cancellationToken)
     {
         var keys = wanted.Select(number => number.MatchKey).ToList();
         var aliases = await context.FamilyAliases

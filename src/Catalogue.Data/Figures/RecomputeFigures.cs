@@ -12,9 +12,7 @@ internal static class RecomputeFigures
         var facts = await FactsAsync(context, revision, cancellationToken);
         var figures = RevisionFigures.Compute(revision, facts, await LinesAsync(context, cancellationToken));
         await context.Figures.Where(figure => figure.RevisionId == revision).ExecuteDeleteAsync(cancellationToken);
-        context.Figures.AddRange(figures);
-        await context.SaveChangesAsync(cancellationToken);
-        return figures.Count;
+        return await context.WriteAsync(figures, cancellationToken);
     }
 
     /// <summary>The lines that the lab holds figures against.</summary>

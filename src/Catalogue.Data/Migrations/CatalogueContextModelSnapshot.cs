@@ -221,6 +221,38 @@ namespace Catalogue.Data.Migrations
                     b.ToTable("one_time_sign_ins", (string)null);
                 });
 
+            modelBuilder.Entity("Catalogue.Data.Components.Lists.ListLayout", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("key");
+
+                    b.Property<DateTimeOffset>("ChangedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("changed_at");
+
+                    b.Property<string>("ChangedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changed_by");
+
+                    b.Property<string>("Meanings")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("meanings");
+
+                    b.PrimitiveCollection<string[]>("Names")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("names");
+
+                    b.HasKey("Key")
+                        .HasName("pk_list_layouts");
+
+                    b.ToTable("list_layouts", (string)null);
+                });
+
             modelBuilder.Entity("Catalogue.Data.Families.FamilyLink", b =>
                 {
                     b.Property<Guid>("ComponentId")

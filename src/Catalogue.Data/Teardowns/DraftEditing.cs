@@ -55,7 +55,7 @@ public sealed class DraftEditing(IDbContextFactory<CatalogueContext> contexts, T
             }
 
             context.AuditEntries.Add(new AuditEntry { At = clock.GetUtcNow(), Who = who.Name, Action = action, TeardownId = id, RecordId = recordOf?.Invoke(done.Value) });
-            var movesFigures = context.ChangeTracker.Entries().Any(MovesFigures);
+            var movesFigures = draft.HasMovedFigures || context.ChangeTracker.Entries().Any(MovesFigures);
             await context.SaveChangesAsync(cancellationToken);
             if (movesFigures)
                 await RecomputeFigures.RunAsync(context, draft.Revision.Id, cancellationToken);

@@ -99,10 +99,13 @@ public sealed class BoardComponent : IEditableRecord
     /// <summary>What <see cref="Package"/> names; an unknown reading where nothing is recorded or nothing known is written.</summary>
     public PackageReading ReadPackage() => PackageText.Read(Package);
 
+    /// <summary>A copy of its own.</summary>
+    public BoardComponent Copy() => (BoardComponent)MemberwiseClone();
+
     /// <summary>A copy that is taken to be of a class.</summary>
     public BoardComponent WithClass(FunctionClass functionClass)
     {
-        var copy = (BoardComponent)MemberwiseClone();
+        var copy = Copy();
         copy.FunctionClass = functionClass;
         return copy;
     }

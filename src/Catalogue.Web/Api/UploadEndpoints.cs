@@ -1,7 +1,5 @@
-using Catalogue.Data.Components;
 using Catalogue.Data.Photos;
 using Catalogue.Data.Teardowns;
-using Catalogue.Domain.Components.Lists;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Media.Photos;
@@ -11,54 +9,17 @@ using Microsoft.AspNetCore.Mvc;
 
 namespace Catalogue.Web.Api;
 
-/// <summary>Photos and component lists, as files. The API and the lab take them through the same code.</summary>
+/// <summary>Photos, as files. The API and the lab take them through the same code.</summary>
 internal static class UploadEndpoints
 {
     // A little above the intake's own caps, so that its words are heard and not the server's.
     private const long PhotoBodyLimit = ImageLimits.DefaultMaxUploadBytes + (1024 * 1024);
-    private const long ListBodyLimit = ComponentList.MaxFileBytes + (1024 * 1024);
 
     /// <summary>A photo that was added.</summary>
     /// <param name="Id">The same through all revisions.</param>
     /// <param name="Width">Width of the upright picture in pixels.</param>
     /// <param name="Height">Height of the upright picture in pixels.</param>
     public sealed record PhotoSaved(Guid Id, int Width, int Height);
-
-    /// <summary>What an import did, or would do.</summary>
-    /// <param name="Rows">Part lines: the imported and the rejected ones.</param>
-    /// <param name="Imported">How many became components.</param>
-    /// <param name="Rejected">Those that could not, with row, sheet and reason.</param>
-    /// <param name="Warnings">What a person should know, with rows and sheets.</param>
-    /// <param name="Columns">The columns as they were understood.</param>
-    /// <param name="Encoding">IANA name of the encoding; null for a workbook.</param>
-    /// <param name="Delimiter">The character between fields; null for a workbook.</param>
-    /// <param name="Sheets">What became of each sheet; empty for a text.</param>
-    /// <param name="Readings">Cells that may be read in more than one way and wait for a person.</param>
-    /// <param name="Resolved">How many of the imported are linked to a part family.</param>
-    /// <param name="DryRun">True where nothing was changed.</param>
-    public sealed record ImportReport(
-        int Rows,
-        int Imported,
-        IReadOnlyList<RejectedRow> Rejected,
-        IReadOnlyList<string> Warnings,
-        IReadOnlyList<ImportColumn> Columns,
-        string? Encoding,
-        string? Delimiter,
-        IReadOnlyList<ImportSheet> Sheets,
-        IReadOnlyList<OpenReading> Readings,
-        int Resolved,
-        bool DryRun);
-
-    /// <summary>What became of a sheet.</summary>
-    /// <param name="Name">Its name.</param>
-    /// <param name="Rows">Part lines in it.</param>
-    /// <param name="Hidden">True where the workbook does not show it.</param>
-    /// <param name="Imported">True where its rows are among those of the answer.</param>
-    /// <param name="Reason">Why it was not imported; null where it was.</param>
-    public sealed record ImportSheet(string Name, int Rows, bool Hidden, bool Imported, string? Reason);
-
-    /// <summary>A column as it was understood.</summary>
-    public sealed record ImportColumn(string Header, ColumnMeaning? Meaning);
 
     public static void MapUploads(this RouteGroupBuilder api)
     {
@@ -68,14 +29,7 @@ internal static class UploadEndpoints
             .WithSummary("Adds a photo (JPEG, PNG or WebP, field file) to the draft.")
             .Accepts<IFormFile>("multipart/form-data")
             .Produces<PhotoSaved>(StatusCodes.Status201Created);
-        uploads.MapPost("boards/{id:guid}/components/import", ImportAsync)
-            .WithMetadata(new RequestSizeLimitAttribute(ListBodyLimit))
-            .WithSummary("Imports a component list (field file: CSV, TSV or other separated text, or an XLSX workbook); dry_run=true tells what would happen.")
-            .WithDescription(
-                "Of a workbook all visible sheets with a header are imported, or the one that the parameter sheet names, hidden or not. "
-                + "readings lists cells that may be read in more than one way, such as a part number that a spreadsheet turned into a date: they are left open.")
-            .Accepts<IFormFile>("multipart/form-data")
-            .Produces<ImportReport>();
+        api.MapListImport();
     }
 
     /// <summary>The same for people in the lab: signed in by cookie, with the antiforgery token in a header.</summary>
@@ -83,7 +37,7 @@ internal static class UploadEndpoints
     {
         var lab = app.MapGroup("/lab").RequireAuthorization(Policies.Staff).AddEndpointFilter<AntiforgeryHeaderFilter>().ExcludeFromDescription();
         lab.MapPost("upload/{slug}", AddPhotoAsync).WithMetadata(new RequestSizeLimitAttribute(PhotoBodyLimit));
-        lab.MapPost("import/{id:guid}", ImportAsync).WithMetadata(new RequestSizeLimitAttribute(ListBodyLimit));
+        lab.MapLabListImport();
         lab.MapImportForPeople();
     }
 
@@ -121,30 +75,6 @@ internal static class UploadEndpoints
             default:
                 throw new InvalidOperationException("Every receipt is known.");
         }
-    }
-
-    private static async Task<IResult> ImportAsync(Guid id, HttpContext http, ImportComponents import, CancellationToken cancel, [FromQuery(Name = "dry_run")] bool dryRun = false, [FromQuery] string? sheet = null)
-    {
-        if (TooLong(http, ListBodyLimit))
-            return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A component list has at most {ComponentList.MaxFileBytes / (1024 * 1024)} MiB.");
-        var upload = await UploadedFile.OpenAsync(http.Request, cancel);
-        if (upload.Problem is { } problem)
-            return problem;
-        using var content = new MemoryStream();
-        await upload.Stream!.CopyToAsync(content, cancel);
-        var outcome = await import.RunAsync(BoardId.From(id), content.ToArray(), upload.FileName, dryRun, http.User.ToEditor(), new ComponentListOptions(Sheet: string.IsNullOrWhiteSpace(sheet) ? null : sheet), cancel);
-        return outcome.ToResult(report => TypedResults.Ok(new ImportReport(
-            report.Rows,
-            report.Imported,
-            report.Rejected,
-            report.Warnings,
-            [.. report.Columns.Select(column => new ImportColumn(column.Key, column.Meaning))],
-            report.Encoding,
-            report.Delimiter?.ToString(),
-            [.. report.Sheets.Select(found => new ImportSheet(found.Name, found.Rows, found.IsHidden, found.NotImported is null, found.NotImported))],
-            report.Readings,
-            report.Resolved,
-            dryRun)));
     }
 
     /// <summary>True for a body that says that it is too long. It is refused before a byte of it is read; one that does not say its length is cut by the server's limit.</summary>

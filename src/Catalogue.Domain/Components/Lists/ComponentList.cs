@@ -87,7 +87,7 @@ public static class ComponentList
         var warnings = new ListWarnings();
         warnings.AddFile(text.Warnings);
         NameAgainstContent(fileName, delimiter, warnings);
-        var (part, reason) = new ListSection([.. lines], blank) { Delimiter = delimiter }.Read(warnings);
+        var (part, reason) = new ListSection([.. lines], blank) { Delimiter = delimiter, Options = options ?? new() }.Read(warnings);
         return part is null
             ? new ComponentListReading.Refused(reason!)
             : Done(part, warnings.All()) with { Encoding = text.Encoding, Delimiter = delimiter };
@@ -106,7 +106,7 @@ public static class ComponentList
         foreach (var sheet in sheets)
         {
             var warnings = new ListWarnings(sheet.Name);
-            var (part, refusal) = sheet.Rows.Count == 0 ? (null, "The sheet is empty.") : GridLines.Of(sheet, warnings).Read(warnings);
+            var (part, refusal) = sheet.Rows.Count == 0 ? (null, "The sheet is empty.") : (GridLines.Of(sheet, warnings) with { Options = options ?? new() }).Read(warnings);
             var notAsked = options?.Sheet is { } name
                 ? IsNamed(sheet, name) ? null : "Another sheet was asked for."
                 : sheet.IsHidden ? "The sheet is hidden; it is imported when it is asked for by name." : null;

@@ -17,22 +17,17 @@ internal sealed class ListColumns
     private readonly ColumnMeaning?[] _meanings;
     private readonly Dictionary<ColumnMeaning, List<int>> _byMeaning = [];
 
-    private ListColumns(ListHeader header, ColumnMeaning?[] meanings)
+    private ListColumns(IReadOnlyList<ListColumn> all)
     {
-        _meanings = meanings;
-        var used = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        var all = new List<ListColumn>();
-        for (var i = 0; i < meanings.Length; i++)
+        All = all;
+        _meanings = [.. all.Select(column => column.Meaning)];
+        for (var i = 0; i < _meanings.Length; i++)
         {
-            var name = header.Names[i];
-            var key = name.Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"column {i + 1}") : name;
-            all.Add(new ListColumn(name, Unused(key, used), meanings[i]));
-            if (meanings[i] is { } meaning)
+            if (_meanings[i] is { } meaning)
             {
                 Columns(meaning).Add(i);
             }
         }
-        All = all;
     }
 
     public IReadOnlyList<ListColumn> All { get; }
@@ -47,7 +42,11 @@ internal sealed class ListColumns
 
     public ColumnMeaning? Meaning(int column) => column < _meanings.Length ? _meanings[column] : null;
 
-    public static ListColumns Settle(ListHeader header, IReadOnlyList<ListLine> lines)
+    /// <summary>The columns of a row as they were understood when it was imported.</summary>
+    public static ListColumns Of(IReadOnlyList<ImportedCell> cells) => new([.. cells.Select(cell => new ListColumn(cell.Header, cell.Header, cell.Meaning))]);
+
+    /// <summary>Settles what the columns hold; what a person said goes before what the header says.</summary>
+    public static ListColumns Settle(ListHeader header, IReadOnlyList<ListLine> lines, ComponentListOptions options)
     {
         var words = header.Names.Select((name, column) => HeaderWords.Find(header.FirstNames[column]) ?? HeaderWords.Find(name)).ToArray();
         var body = lines.Skip(header.Index + header.RowCount).Take(RowsLookedAt).ToList();
@@ -72,7 +71,32 @@ internal sealed class ListColumns
         {
             meanings[i] = SettleLoose(words[i]!, cells[i], meanings);
         }
-        return new ListColumns(header, meanings);
+        var keys = Keys(header);
+        Choose(meanings, keys, options);
+        return new ListColumns([.. keys.Select((key, column) => new ListColumn(header.Names[column], key, meanings[column]))]);
+    }
+
+    private static List<string> Keys(ListHeader header)
+    {
+        var used = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        return [.. header.Names.Select((name, column) => Unused(name.Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"column {column + 1}") : name, used))];
+    }
+
+    private static void Choose(ColumnMeaning?[] meanings, List<string> keys, ComponentListOptions options)
+    {
+        var chosen = keys.ConvertAll(options.Chosen);
+        for (var i = 0; i < meanings.Length; i++)
+        {
+            if (chosen[i] is [var meaning])
+            {
+                meanings[i] = meaning;
+            }
+            // What holds one column of a list is held by the chosen one.
+            else if (meanings[i] is { } found && Array.IndexOf(OneColumnMeanings, found) >= 0 && chosen.Exists(other => other is [{ } taken] && taken == found))
+            {
+                meanings[i] = null;
+            }
+        }
     }
 
     private static string Unused(string key, HashSet<string> used)

@@ -41,6 +41,13 @@ internal sealed record ListHeader(int Index, int RowCount, IReadOnlyList<string>
         return bestScore < least ? null : Build(lines, best, bestScore);
     }
 
+    /// <summary>The header in a line that a person named; one row, or two where the next one goes on with the names.</summary>
+    public static ListHeader At(IReadOnlyList<ListLine> lines, int lineNumber)
+    {
+        var index = lines.ToList().FindIndex(line => line.LineNumber == lineNumber);
+        return Build(lines, index, ScoreOf(lines[index]));
+    }
+
     /// <summary>True for a line that can only be a header: three kinds of columns by name, no number, and few words that say nothing.</summary>
     public static bool IsCertain(ListLine line)
     {

@@ -47,6 +47,18 @@ internal sealed partial class ListRowReader
     /// <summary>Cells of the rows read so far that may be read in more than one way.</summary>
     public IReadOnlyList<OpenReading> Readings => _readings;
 
+    /// <summary>What an imported row said when it was imported; null where it is not known how its cells were understood.</summary>
+    public static ListRow? ReadAgain(IReadOnlyList<ImportedCell> cells)
+    {
+        if (!cells.Any(cell => cell.Meaning is not null))
+        {
+            return null;
+        }
+        string[] texts = [.. cells.Select(cell => cell.Text)];
+        var part = new PartLine(1, texts, [], new ListLine(1, texts, texts.Length, null, false, false));
+        return new ListRowReader(ListColumns.Of(cells), [part], null).Read(part);
+    }
+
     public ListRow Read(PartLine part)
     {
         var remarks = new List<string>(part.Remarks);
@@ -270,7 +282,7 @@ internal sealed partial class ListRowReader
         for (var i = 0; i < part.Cells.Length; i++)
         {
             var key = i < _columns.All.Count ? _columns.All[i].Key : string.Create(CultureInfo.InvariantCulture, $"column {i + 1}");
-            cells.Add(new ListCell(key, part.Cells[i]));
+            cells.Add(new ListCell(key, part.Cells[i], _columns.Meaning(i)));
         }
         return cells;
     }

@@ -13,13 +13,20 @@ internal sealed record ListSection(ListLine[] Lines, IReadOnlyList<int> Blank)
     /// <summary>The character between fields; null where cells need none.</summary>
     public char? Delimiter { get; init; }
 
+    /// <summary>What a person decided.</summary>
+    public ComponentListOptions Options { get; init; } = new();
+
     /// <summary>Columns that the sheet does not show.</summary>
     public IReadOnlyList<int> HiddenColumns { get; init; } = [];
 
     /// <summary>Reads the section; no part comes with the reason for refusing it.</summary>
     public (ListPart? Part, string? Refusal) Read(ListWarnings warnings)
     {
-        if (ListHeader.Find(Lines) is not { } header)
+        if (Options.HeaderLine is { } wanted && !Lines.Any(line => line.LineNumber == wanted))
+        {
+            return (null, string.Create(CultureInfo.InvariantCulture, $"Line {wanted} was said to be the header, but it is empty or not there."));
+        }
+        if ((Options.HeaderLine is { } chosen ? ListHeader.At(Lines, chosen) : ListHeader.Find(Lines)) is not { } header)
         {
             return (null, "No header was recognised: one line must name the columns, such as Designator, Quantity, Value, Package, Manufacturer, Part Number.");
         }

@@ -12,6 +12,8 @@ internal sealed class ListTable
         "sous total", "suma", "totales",
         "total components", "total parts", "total quantity", "anzahl gesamt", "合计", "总计", "小计", "合計", "小計", "総計"], StringComparer.OrdinalIgnoreCase);
 
+    private const int LongestName = 60;
+
     private readonly ListSection _section;
     private readonly IReadOnlyList<ListLine> _lines;
     private readonly ListHeader _header;
@@ -26,7 +28,11 @@ internal sealed class ListTable
         _lines = lines;
         _header = header;
         _warnings = warnings;
-        _columns = ListColumns.Settle(header, lines);
+        _columns = ListColumns.Settle(header, lines, section.Options);
+        foreach (var name in section.Options.Columns?.Keys.Where(name => !_columns.All.Any(column => column.Key.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))) ?? [])
+        {
+            warnings.AddFile($"There is no column “{WellFormedText.Shorten(name, LongestName)}” here; what was said of it does nothing.");
+        }
     }
 
     /// <summary>The part lines, read; null where their cells are too many to be kept.</summary>
