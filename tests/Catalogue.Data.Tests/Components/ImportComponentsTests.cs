@@ -2,6 +2,8 @@ using System.Text;
 using Catalogue.Data.Components;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Components;
+using Catalogue.Domain.Components.Lists;
+using Catalogue.Domain.Quantities;
 using Catalogue.Testing;
 
 namespace Catalogue.Data.Tests.Components;
@@ -74,6 +76,99 @@ public sealed class ImportComponentsTests : DatabaseTests
     }
 
     [Fact]
+    public async Task Run_TheSameListAgain_ChangesNothingAndACorrectedOneUpdates()
+    {
+        var (teardown, board) = await OpenAsync();
+        await ImportAsync(board, List);
+        var first = (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!;
+
+        var again = await ImportAsync(board, List);
+        Assert.Equal((5, 5, 0, 0, 5), (again.Rows, again.Imported, again.Count(PlannedRowAction.Add), again.Count(PlannedRowAction.Update), again.Count(PlannedRowAction.Same)));
+        var second = (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!;
+        Assert.Equal(first.Components.Select(row => (row.Id, row.Version)), second.Components.Select(row => (row.Id, row.Version)));
+
+        var corrected = await ImportAsync(board, List.Replace("SOIC-16,1,Mawick,MWK-721-TR", "SOIC-16,1,Mawick,MWK-722-TR", StringComparison.Ordinal));
+        Assert.Equal((0, 1, 4), (corrected.Count(PlannedRowAction.Add), corrected.Count(PlannedRowAction.Update), corrected.Count(PlannedRowAction.Same)));
+        var third = (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!;
+        Assert.Equal(["MWK-722", "MWK-721"], third.Components.Where(row => row.Designators is "U1" or "U2").Select(row => third.Families[row.FamilyId!.Value].Name));
+        Assert.Equal(first.Components.Select(row => row.Id), third.Components.Select(row => row.Id));
+    }
+
+    [Fact]
+    public async Task Run_WhatIsWrittenInBulk_IsWhatTheMapperReads()
+    {
+        var (teardown, board) = await OpenAsync();
+
+        await ImportAsync(board, "Ref;Qty;Value;Package;Maker;MPN;Assembly\n\"C1, C2\";2;47uF/63V 20%;radial;Ondrel;OND-LH-450;\nR9;;0R005 1% 2W;2512;;;DNP\n");
+
+        var record = (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!;
+        var (capacitor, shunt) = (record.Components[0], record.Components[1]);
+        Assert.Equal(("C1, C2", 2, "47uF/63V 20%", "Ondrel", FunctionClass.Capacitor, true, Evidence.Inferred), (capacitor.Designators, capacitor.Quantity, capacitor.Value, capacitor.MakerAsRead, capacitor.FunctionClass, capacitor.IsFitted, capacitor.FamilyEvidence));
+        Assert.Equal((false, 1, 1, 1), (shunt.IsFitted, shunt.Position, shunt.ParallelCount, shunt.SeriesCount));
+        Assert.Contains(capacitor.ImportedRow, cell => cell is { Header: "Value", Text: "47uF/63V 20%", Meaning: ColumnMeaning.Value });
+        Assert.Equal(
+            [(RatingKind.Capacitance, 47e-6), (RatingKind.RatedVoltage, 63), (RatingKind.Resistance, 0.005), (RatingKind.RatedPower, 2)],
+            record.Ratings.OrderBy(rating => rating.ComponentId == shunt.Id).ThenBy(rating => rating.Nominal).Select(rating => (rating.Kind, rating.Nominal)));
+        var voltage = record.Ratings.Single(rating => rating.Kind is RatingKind.RatedVoltage);
+        Assert.Equal((Evidence.Inferred, "component list list.csv"), (voltage.Evidence, voltage.Source));
+        // A figure rests on what was imported, in the same transaction.
+        Assert.Contains(record.Figures, figure => figure.ComponentId == capacitor.Id);
+    }
+
+    [Fact]
+    public async Task Run_OnAPublishedTeardown_OpensADraftOnlyWhereSomethingChanges()
+    {
+        var (teardown, board) = await OpenAsync();
+        await ImportAsync(board, List);
+        await Bench.PublishAsync(teardown.Slug);
+
+        await ImportAsync(board, List);
+        Assert.Equal(0, await Database.ScalarAsync<long>("select count(*) from revisions where state = 'draft'"));
+
+        await ImportAsync(board, List + "\nU9,MWK-900,SOIC-8,1,Mawick,MWK-900-TR\n");
+        Assert.Equal(1, await Database.ScalarAsync<long>("select count(*) from revisions where state = 'draft'"));
+        Assert.Equal((5, 6), ((await Database.Get<TeardownRecordQuery>().PublishedAsync(teardown.Slug))!.Components.Count, (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Components.Count));
+    }
+
+    [Fact]
+    public async Task Run_ColumnsSetByHand_AreRememberedForTheLayoutAndForgottenOnDemand()
+    {
+        const string First = "Ref;Code;Note\nU1;QV318-TR;controller\n";
+        const string Next = "Ref;Code;Note\nU1;QV900;driver\n";
+        var columns = new Dictionary<string, ColumnMeaning?> { ["Code"] = ColumnMeaning.PartNumber, ["Note"] = ColumnMeaning.Role };
+        var (one, board) = await OpenAsync();
+        Assert.Null(Assert.Single((await ImportAsync(board, First)).Plan.Rows).Component.PartNumber);
+
+        // A dry run remembers nothing.
+        await ImportAsync(board, First, columns, dryRun: true);
+        Assert.Equal(0, await Database.ScalarAsync<long>("select count(*) from list_layouts"));
+
+        await ImportAsync(board, First, columns);
+        var part = Assert.Single((await Database.Get<TeardownRecordQuery>().DraftAsync(one.Slug))!.Components);
+        Assert.Equal(("QV318-TR", "controller"), (part.PartNumber, part.Role));
+
+        var (two, other) = await OpenAsync();
+        var report = await ImportAsync(other, Next);
+        Assert.Contains(report.Warnings, warning => warning.Contains("set them for lists with these headers", StringComparison.Ordinal));
+        Assert.Equal(("QV900", "driver"), (Assert.Single(report.Plan.Rows).Component.PartNumber, report.Plan.Rows[0].Component.Role));
+
+        await ImportAsync(other, Next, []);
+        Assert.Equal(0, await Database.ScalarAsync<long>("select count(*) from list_layouts"));
+        Assert.NotNull(two);
+    }
+
+    [Fact]
+    public async Task Run_OfTwoRowsThatNeedTheSameAddress_GivesEachFamilyItsOwn()
+    {
+        var (_, board) = await OpenAsync();
+
+        await ImportAsync(board, "Ref,MPN\nU1,QV 318+2\nU2,QV-318-2\nU3,QV/318/2\nU4,QV-318\n");
+
+        Assert.Equal(0, await Database.ScalarAsync<long>("select count(*) - count(distinct slug) from families"));
+        Assert.Equal(await Database.ScalarAsync<long>("select count(distinct match_key) from families"), await Database.ScalarAsync<long>("select count(*) from families where marking_keys <> '{}'"));
+    }
+
+    [Fact]
     public async Task Run_ALongerListThanATeardownHolds_IsRefusedInTheDryRunToo()
     {
         var (_, board) = await OpenAsync();
@@ -119,6 +214,6 @@ public sealed class ImportComponentsTests : DatabaseTests
         return (teardown, await Bench.BoardAsync(teardown.Id));
     }
 
-    private async Task<ImportComponents.Report> ImportAsync(Domain.Teardowns.BoardId board, string list) =>
-        Bench.Done(await Database.Get<ImportComponents>().RunAsync(board, Encoding.UTF8.GetBytes(list), "list.csv", dryRun: false, Bench.Reviewer));
+    private async Task<ImportComponents.Report> ImportAsync(Domain.Teardowns.BoardId board, string list, Dictionary<string, ColumnMeaning?>? columns = null, bool dryRun = false) =>
+        Bench.Done(await Database.Get<ImportComponents>().RunAsync(board, Encoding.UTF8.GetBytes(list), "list.csv", dryRun, Bench.Reviewer, new ComponentListOptions(Columns: columns)));
 }
