@@ -308,12 +308,15 @@ function sendFile(address, token, file, say) {
   });
 }
 
-export async function sendList(input, address, token) {
-  const file = input.files[0];
-  if (!file) return { problem: "no file was chosen", rows: 0, imported: 0, rejectedCount: 0, warningCount: 0 };
-  const body = new FormData();
-  body.append("file", file);
+// Source is a file field, or a text field with pasted rows.
+export async function sendList(source, address, token) {
   const none = { rows: 0, imported: 0, rejectedCount: 0, warningCount: 0 };
+  let body = source.value;
+  if (source.files) {
+    if (!source.files[0]) return { ...none, problem: "no file was chosen" };
+    body = new FormData();
+    body.append("file", source.files[0]);
+  } else if (!body.trim()) return { ...none, problem: "nothing was pasted" };
   try {
     const response = await fetch(address, { method: "POST", body, headers: { RequestVerificationToken: token, Accept: "application/json" } });
     const answer = await response.json().catch(() => ({}));

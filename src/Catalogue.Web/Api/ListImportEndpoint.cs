@@ -9,6 +9,7 @@ using Catalogue.Domain.Teardowns;
 using Catalogue.Domain.Text;
 using Catalogue.Web.Accounts;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.Net.Http.Headers;
 
 namespace Catalogue.Web.Api;
 
@@ -17,6 +18,8 @@ internal static class ListImportEndpoint
 {
     // A little above the reader's own cap, so that its words are heard and not the server's.
     private const long BodyLimit = ComponentList.MaxFileBytes + (1024 * 1024);
+
+    private static readonly string[] TextTypes = ["text/plain", "text/csv", "text/tab-separated-values", "text/markdown"];
 
     /// <summary>What an import did, or would do.</summary>
     public sealed record ImportReport
@@ -73,6 +76,21 @@ internal static class ListImportEndpoint
         public required bool DryRun { get; init; }
     }
 
+    /// <summary>What a caller decided about a list; null means: find out from the content.</summary>
+    /// <param name="DryRun">True to tell what would happen and change nothing.</param>
+    /// <param name="Sheet">The only sheet of a workbook to import, hidden or not.</param>
+    /// <param name="Encoding">IANA name of a text's encoding, where the guess was wrong.</param>
+    /// <param name="Delimiter">The character between fields, or <c>tab</c>, where the guess was wrong.</param>
+    /// <param name="HeaderLine">Number of the line that names the columns, from 1.</param>
+    /// <param name="Columns">What columns hold: a JSON object from names to meanings.</param>
+    public sealed record ImportChoices(
+        [property: FromQuery(Name = "dry_run")] bool DryRun = false,
+        [property: FromQuery(Name = "sheet")] string? Sheet = null,
+        [property: FromQuery(Name = "encoding")] string? Encoding = null,
+        [property: FromQuery(Name = "delimiter")] string? Delimiter = null,
+        [property: FromQuery(Name = "header_line")] int? HeaderLine = null,
+        [property: FromQuery(Name = "columns")] string? Columns = null);
+
     /// <summary>A cell that could not be read.</summary>
     public sealed record RejectedCell(int Row, string? Sheet, string Column, string Text, string Reason);
 
@@ -125,41 +143,40 @@ internal static class ListImportEndpoint
                 "Rows meet the components that they became earlier by their designators, so that the same list again changes nothing and a corrected one updates; what a person wrote since stays. "
                 + "Of a workbook all visible sheets with a header are imported, or the one that the parameter sheet names, hidden or not. "
                 + "The parameter columns is a JSON object from column names to meanings (null keeps the cells only), remembered for lists with the same headers; an empty object forgets it. "
-                + "header_line, encoding and delimiter decide what was found wrongly. Values and ratings that are read become ratings with the list as their source.")
-            .Accepts<IFormFile>("multipart/form-data")
+                + "header_line, encoding and delimiter decide what was found wrongly. Values and ratings that are read become ratings with the list as their source. "
+                + "readings lists cells that may be read in more than one way, such as a part number that a spreadsheet turned into a date: they are left open. "
+                + "Text without a file name, such as rows pasted from a spreadsheet or a Markdown table, may be the body itself.")
+            .Accepts<IFormFile>("multipart/form-data", TextTypes)
             .Produces<ImportReport>();
 
     /// <summary>The same for people in the lab.</summary>
     public static void MapLabListImport(this RouteGroupBuilder lab) =>
         lab.MapPost("import/{id:guid}", ImportAsync).WithMetadata(new RequestSizeLimitAttribute(BodyLimit));
 
-    private static async Task<IResult> ImportAsync(
-        Guid id,
-        HttpContext http,
-        ImportComponents import,
-        CancellationToken cancel,
-        [FromQuery(Name = "dry_run")] bool dryRun = false,
-        [FromQuery] string? sheet = null,
-        [FromQuery] string? encoding = null,
-        [FromQuery] string? delimiter = null,
-        [FromQuery(Name = "header_line")] int? headerLine = null,
-        [FromQuery] string? columns = null)
+    private static async Task<IResult> ImportAsync(Guid id, HttpContext http, ImportComponents import, [AsParameters] ImportChoices choices, CancellationToken cancel)
     {
-        if (delimiter is not (null or [_] or "tab" or "\\t"))
-            return ApiProblem.Of(StatusCodes.Status400BadRequest, "delimiter is one character, or tab.", "delimiter");
-        if (!TryReadColumns(columns, out var chosen, out var wrong))
+        if (choices.Delimiter is { Length: > 1 } and not "tab")
+            return ApiProblem.Of(StatusCodes.Status400BadRequest, $"delimiter is one character, or tab; it was “{choices.Delimiter}”.", "delimiter");
+        if (!TryReadColumns(choices.Columns, out var columns, out var wrong))
             return ApiProblem.Of(StatusCodes.Status400BadRequest, wrong, "columns");
         if (UploadEndpoints.TooLong(http, BodyLimit))
             return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A component list has at most {ComponentList.MaxFileBytes / (1024 * 1024)} MiB.");
-        var upload = await UploadedFile.OpenAsync(http.Request, cancel);
+        var isText = MediaTypeHeaderValue.TryParse(http.Request.ContentType, out var type) && TextTypes.Contains(type.MediaType.Value, StringComparer.OrdinalIgnoreCase);
+        var upload = isText ? new UploadedFile(http.Request.Body, null, null) : await UploadedFile.OpenAsync(http.Request, cancel);
         if (upload.Problem is { } problem)
             return problem;
+        var options = new ComponentListOptions(
+            Given(choices.Encoding) ?? (isText ? Given(HeaderUtilities.RemoveQuotes(type!.Charset).Value) : null),
+            choices.Delimiter is { Length: > 0 } delimiter ? delimiter == "tab" ? '\t' : delimiter[0] : null,
+            Given(choices.Sheet),
+            choices.HeaderLine,
+            columns);
         using var content = new MemoryStream();
         await upload.Stream!.CopyToAsync(content, cancel);
-        var options = new ComponentListOptions(
-            PlainText.Clean(encoding), delimiter is null ? null : delimiter is [var one] ? one : '\t', string.IsNullOrWhiteSpace(sheet) ? null : sheet, headerLine, chosen);
-        var outcome = await import.RunAsync(BoardId.From(id), content.ToArray(), upload.FileName, dryRun, http.User.ToEditor(), options, cancel);
-        return outcome.ToResult(report => TypedResults.Ok(Json(report, dryRun)));
+        var outcome = await import.RunAsync(BoardId.From(id), content.ToArray(), upload.FileName, choices.DryRun, http.User.ToEditor(), options, cancel);
+        return outcome.ToResult(report => TypedResults.Ok(Json(report, choices.DryRun)));
+
+        static string? Given(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
     }
 
     private static bool TryReadColumns(string? text, out IReadOnlyDictionary<string, ColumnMeaning?>? columns, out string problem)

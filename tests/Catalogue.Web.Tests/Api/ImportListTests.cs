@@ -63,6 +63,36 @@ public sealed class ImportListTests(SiteFixture site) : IClassFixture<SiteFixtur
         }
     }
 
+    [Theory]
+    [InlineData("text/plain", "Ref\tQty\tValue\nR1\t1\t10k\nC1\t2\t1µ\n", "\t")]
+    [InlineData("text/csv", "Ref;Qty;Value\nR1;1;10k\nC1;2;1µ\n", ";")]
+    [InlineData("text/tab-separated-values", "Ref\tQty\tValue\nR1\t1\t10k\nC1\t2\t1µ\n", "\t")]
+    [InlineData("text/markdown", "Taken down:\n\n| Ref | Qty | Value |\n|---|--:|---|\n| R1 | 1 | 10k |\n| C1 | 2 | 1µ |\n", "|")]
+    public async Task Body_ThatIsText_IsAList(string type, string text, string delimiter)
+    {
+        var (slug, address) = await OpenAsync();
+        using var response = await site.Writer.PostAsync(address, new StringContent(text, Encoding.Latin1, type));
+        var report = await Requests.ReadAsync(response, HttpStatusCode.OK);
+
+        Assert.Equal((2, delimiter, "ISO-8859-1"), (report.GetProperty("imported").GetInt32(), report.Text("delimiter"), report.Text("encoding")));
+        Assert.Equal(["10k", "1µ"], (await site.Reader.GetJsonAsync($"/api/v1/teardowns/{slug}?draft=true")).Items("boards").Single().Items("components").Select(row => row.Text("value")));
+    }
+
+    [Fact]
+    public async Task Body_EncodingAndDelimiter_CanBeGiven()
+    {
+        var (_, address) = await OpenAsync();
+        var content = Encoding.GetEncoding("ISO-8859-1").GetBytes("Ref:Qty:Value\nC1:2:1µ\n");
+
+        var report = await site.Writer.UploadAsync($"{address}?delimiter=:&encoding=iso-8859-1", content, "list.txt", HttpStatusCode.OK);
+        Assert.Equal((":", "ISO-8859-1"), (report.Text("delimiter"), report.Text("encoding")));
+
+        await site.Writer.UploadAsync($"{address}?delimiter=colon", content, "list.txt", HttpStatusCode.BadRequest);
+        await site.Writer.UploadAsync($"{address}?encoding=no-such", content, "list.txt", HttpStatusCode.UnprocessableEntity);
+        using var other = await site.Writer.PostAsync(address, new StringContent("<p>R1</p>", Encoding.UTF8, "text/html"));
+        await Requests.ReadAsync(other, HttpStatusCode.UnsupportedMediaType);
+    }
+
     private static WorkbookBuilder Book()
     {
         var book = new WorkbookBuilder();

@@ -66,6 +66,10 @@ public static class ComponentList
         {
             return new ComponentListReading.Refused("A letter, a digit, a quotation mark or a control character other than the tab cannot be the separator.");
         }
+        if (options?.Delimiter is null && ReadMarkdown(text) is { } markdown)
+        {
+            return markdown;
+        }
         var delimiter = options?.Delimiter ?? FindDelimiter(text.Text);
         var lines = new List<ListLine>();
         var blank = new List<int>();
@@ -91,6 +95,42 @@ public static class ComponentList
         return part is null
             ? new ComponentListReading.Refused(reason!)
             : Done(part, warnings.All()) with { Encoding = text.Encoding, Delimiter = delimiter };
+    }
+
+    /// <summary>Reads the tables of a Markdown text that have a header; null where there is none of these.</summary>
+    private static ComponentListReading? ReadMarkdown(ListText text)
+    {
+        var (tables, outside) = MarkdownTables.Find(text.Text);
+        if (!tables.Any(table => ListHeader.Find(table.Lines) is not null))
+        {
+            return null;
+        }
+        if (tables.Sum(table => table.Lines.Length) > MaxRows)
+        {
+            return new ComponentListReading.Refused(string.Create(CultureInfo.InvariantCulture, $"The tables have more than {MaxRows} rows."));
+        }
+        var warnings = new ListWarnings();
+        warnings.AddFile(text.Warnings);
+        warnings.AddRows(outside, "text outside of the tables, no part.");
+        var (parts, refusals) = (new List<ListPart>(), new List<string>());
+        foreach (var table in tables)
+        {
+            var (part, reason) = table.Read(warnings);
+            if (part is null)
+            {
+                refusals.Add(string.Create(CultureInfo.InvariantCulture, $"The table in line {table.Lines[0].LineNumber} was not imported: {reason}"));
+            }
+            else
+            {
+                parts.Add(part);
+            }
+        }
+        if (parts.Count == 0)
+        {
+            return new ComponentListReading.Refused(string.Join(" ", refusals.Take(MostNamed)));
+        }
+        warnings.AddFile(refusals);
+        return Done(ListPart.Join(parts), warnings.All()) with { Encoding = text.Encoding, Delimiter = '|' };
     }
 
     /// <summary>Reads the sheets of a workbook: the one that was asked for, else every visible one that has a header and part lines.</summary>

@@ -301,6 +301,7 @@ internal sealed partial class ListRowReader
         {
             text = text[2..^1].Trim();
         }
+        text = MarkdownTables.WithoutLink(text);
         return text.Length == 0 ? null : text;
     }
 
