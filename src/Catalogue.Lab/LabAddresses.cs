@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Teardowns;
 
@@ -37,5 +38,6 @@ public static class LabAddresses
     public static string Upload(string slug, BoardId? board) => board is { } id ? $"/lab/upload/{slug}?board={id}" : $"/lab/upload/{slug}";
 
     /// <summary>Reads a parts list into a board, or only says what would happen.</summary>
-    public static string Import(BoardId board, bool dryRun) => $"/lab/import/{board}?dry_run={(dryRun ? "true" : "false")}";
+    public static string Import(BoardId board, bool dryRun, IReadOnlyDictionary<string, string?>? columns = null) =>
+        $"/lab/import/{board}?dry_run={(dryRun ? "true" : "false")}{(columns is null ? "" : $"&columns={Uri.EscapeDataString(JsonSerializer.Serialize(columns))}")}";
 }

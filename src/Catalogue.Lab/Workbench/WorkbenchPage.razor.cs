@@ -632,7 +632,8 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
                 { dialog => dialog.BoardName, board.Name },
                 { dialog => dialog.FormToken, Request.FormToken },
                 { dialog => dialog.Imported, ImportedAsync },
-            });
+            },
+            new DialogOptions { MaxWidth = MaxWidth.Large, FullWidth = true });
 
     private async Task ImportedAsync(int count)
     {

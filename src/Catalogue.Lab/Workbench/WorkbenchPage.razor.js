@@ -2,7 +2,6 @@
 const inField = target => target instanceof Element && target.closest("input, textarea, select, [contenteditable]") !== null;
 const dragFrom = 4;
 const uploadsAtOnce = 3;
-const shownLines = 40;
 
 export function start(root, page, token) {
   const stopping = new AbortController();
@@ -308,33 +307,7 @@ function sendFile(address, token, file, say) {
   });
 }
 
-// Source is a file field, or a text field with pasted rows.
-export async function sendList(source, address, token) {
-  const none = { rows: 0, imported: 0, rejectedCount: 0, warningCount: 0 };
-  let body = source.value;
-  if (source.files) {
-    if (!source.files[0]) return { ...none, problem: "no file was chosen" };
-    body = new FormData();
-    body.append("file", source.files[0]);
-  } else if (!body.trim()) return { ...none, problem: "nothing was pasted" };
-  try {
-    const response = await fetch(address, { method: "POST", body, headers: { RequestVerificationToken: token, Accept: "application/json" } });
-    const answer = await response.json().catch(() => ({}));
-    if (!response.ok) return { ...none, problem: answer.detail ?? answer.title ?? statusWords(response.status) };
-    // What goes through the circuit is small, however long the list.
-    return {
-      rows: answer.rows, imported: answer.imported,
-      rejected: answer.rejected.slice(0, shownLines), rejectedCount: answer.rejected.length,
-      warnings: answer.warnings.slice(0, shownLines).map(text => text.slice(0, 300)), warningCount: answer.warnings.length,
-      columns: answer.columns.slice(0, shownLines).map(column => ({ header: (column.header ?? "").slice(0, 120), meaning: column.meaning ?? null })),
-      encoding: answer.encoding ?? null, delimiter: answer.delimiter ?? null,
-    };
-  } catch {
-    return { ...none, problem: "the lab was not reached" };
-  }
-}
-
-function statusWords(status) {
+export function statusWords(status) {
   switch (status) {
     case 400: return "the request was refused; load the page again";
     case 401: case 403: return "you are not signed in any more, or your role does not allow it";

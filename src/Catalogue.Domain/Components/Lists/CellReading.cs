@@ -36,6 +36,7 @@ public sealed record CellReading(string Column, ColumnMeaning Meaning, string Te
 
     private static (string? Reading, string? Problem) Read(ListRow row, RowValue value, ColumnMeaning meaning, string text) => meaning switch
     {
+        ColumnMeaning.Designators when row.Designators.SequenceEqual(text.Split([',', ';', ' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)) => (null, null),
         ColumnMeaning.Designators => row.Designators.Count > 0
             ? (string.Join(' ', row.Designators.Take(MostDesignators)) + (row.Designators.Count > MostDesignators ? FormattableString.Invariant($" and {row.Designators.Count - MostDesignators} more") : ""), null)
             : (null, "no designator could be told"),
