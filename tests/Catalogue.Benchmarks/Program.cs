@@ -7,6 +7,10 @@ using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Catalogue.Benchmarks.Identification;
+using Catalogue.Benchmarks.Mutations;
+
+if (args is ["mutate", .. var words])
+    return MutateCommand.Run(words);
 
 // Machines are noisy: each class names a baseline that runs beside what is claimed, and the ratio is what counts.
 var config = ManualConfig.CreateEmpty()
@@ -24,7 +28,8 @@ if (filters.Count == 0 || filters.Any(filter => filter == "*" || filter.Contains
     await IdentificationMeasurement.RunAsync(100_000, withTrigram: true);
     await IdentificationMeasurement.RunAsync(1_000_000, withTrigram: false);
     if (filters.Count > 0 && filters.All(filter => filter.Contains("Identification", StringComparison.OrdinalIgnoreCase)))
-        return;
+        return 0;
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args.Length == 0 ? ["--filter", "*"] : args, config);
+return 0;

@@ -11,7 +11,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_SheetsOfAWorkbook_TakesTheVisibleOnesAndNamesTheHiddenOne()
     {
-        var list = Read(TwoBoards());
+        var list = Read(SampleWorkbooks.TwoBoards());
         Assert.Equal((null, null), (list.Encoding, list.Delimiter));
         Assert.Equal([new("main", 6, false, null), new("display", 3, false, null), new("prices", 0, true, "The sheet is hidden; it is imported when it is asked for by name.")], list.Sheets);
         Assert.Equal(["Row 2 of “main”", "Row 3 of “main”", "Row 4 of “main”", "Row 6 of “main”", "Row 7 of “main”", "Row 8 of “main”"], list.Rows.Take(6).Select(row => row.Place));
@@ -22,7 +22,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_QuantityFormulas_TakesStoredResultsAndCountsOnlyWhatTheFormulaCounts()
     {
-        var list = Read(TwoBoards());
+        var list = Read(SampleWorkbooks.TwoBoards());
         Assert.Equal([1, 3, 1, 2, 1, 1, 2, 1, null], list.Rows.Select(row => row.Quantity));
         Warns(list, "Row 6 of “main”: the quantity is a formula whose result is not stored: counted from the designators");
         Warns(list, "Row 4 of “display”: the quantity is a formula whose result is not stored (=prices!B1): not known");
@@ -31,7 +31,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_HiddenRowsAndColumns_AreReadAndSaid()
     {
-        var list = Read(TwoBoards());
+        var list = Read(SampleWorkbooks.TwoBoards());
         Assert.Equal("IC1", list.Rows[7].Designators[0]);
         Assert.Equal("https://parts.example/2", list.Rows[1].AsRead.Single(cell => cell.Header == "Link").Text);
         Warns(list, "Row 3 of “display”: hidden in the workbook, imported all the same");
@@ -41,7 +41,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_NumbersAsShown_KeepLeadingZerosAndInlineTexts()
     {
-        var list = Read(TwoBoards());
+        var list = Read(SampleWorkbooks.TwoBoards());
         Assert.Equal(("000518", "22 kΩ x 4"), (list.Rows[3].PartNumber, list.Rows[3].Value));
         Assert.Equal(("MWK720,TR(XC", "0.33 uF"), (list.Rows[4].PartNumber, list.Rows[6].Value));
     }
@@ -49,7 +49,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_PartNumberTurnedIntoADate_IsLeftOpenAndAsked()
     {
-        var list = Read(TwoBoards());
+        var list = Read(SampleWorkbooks.TwoBoards());
         Assert.Null(list.Rows[5].PartNumber);
         var reading = Assert.Single(list.Readings);
         Assert.Equal(("main", 8, "Manufacturer Part Number", "2024-09-02"), (reading.Sheet, reading.Row, reading.Column, reading.Text));
@@ -75,7 +75,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_TablesUnderEachOther_AreOneListWithoutTitlesHeadersAndTotals()
     {
-        var list = Read(PanelAndCase());
+        var list = Read(SampleWorkbooks.PanelAndCase());
         Assert.Equal(["Netztrafo", "Stelltrafo", "Zeigerinstrument", "Glimmlampe", "Glimmlampe grün", "Gummifuß", "Deckel"], list.Rows.Select(row => row.Description));
         Assert.Equal([1, 1, 2, null, null, 4, 1], list.Rows.Select(row => row.Quantity));
         Assert.Equal(["5512", "8-310-02-004", "0740", "", "662 013"], list.Rows.Take(5).Select(row => row.AsRead.Single(cell => cell.Header == "Bestellnummer").Text));
@@ -90,7 +90,7 @@ public sealed class ComponentListFileTests
     [Fact]
     public void Read_QuantityMergedOverTwoRows_IsLeftOpenAndAsked()
     {
-        var list = Read(PanelAndCase());
+        var list = Read(SampleWorkbooks.PanelAndCase());
         Assert.Equal([("Blatt 1", 6), ("Blatt 1", 7)], list.Readings.Select(reading => (reading.Sheet, reading.Row)));
         Assert.All(list.Readings, reading => Assert.Equal(["3 for each", "3 for all together"], reading.Readings));
         Warns(list, "Rows 6, 7 of “Blatt 1”: the quantity 3 is merged over rows 6 to 7: for each of them or for all together? ask");
@@ -178,50 +178,6 @@ public sealed class ComponentListFileTests
 
     [Fact]
     public void Read_Text_IsReadAsBefore() => Assert.Equal("UTF-8", Assert.IsType<ComponentListReading.Read>(ComponentListFile.Read(Encoding.UTF8.GetBytes("Ref,Qty\nR1,1\n"), null)).Encoding);
-
-    /// <summary>Two boards and a hidden sheet, with what spreadsheets do to quantities and part numbers.</summary>
-    internal static WorkbookBuilder TwoBoards()
-    {
-        static string Count(int row) => FormattableString.Invariant($"LEN(B{row})-LEN(SUBSTITUTE(B{row},\",\",\"\"))+1");
-        var book = new WorkbookBuilder();
-        book.Sheet("main").HideColumn(7)
-            .Row("No.", "Designator", "Qty", "Manufacturer", "Manufacturer Part Number", "Spec", "Link")
-            .Row(1, "BT1", 1, "Ondrel", "OND-AA-2", null, "https://parts.example/1")
-            .Row(2, "C101, C803, CA01", OfFormula(Count(3), "3"), "Mawick", "MWC06-334K", "0.33uF", "https://parts.example/2")
-            .Row(3, "C102", OfFormula(Count(4), "1"), "Mawick", "MWC06-225M", "2.2uF")
-            .Skip()
-            .Row(5, "R1, R2", OfFormula(Count(6)), "Ondrel", Shown("518", "000000"), "22 kΩ x 4")
-            .Row(6, "U1", OfFormula(Count(7), "1"), "Mawick", "MWK720,TR(XC", "2.5 V")
-            .Row(7, "TP1", 1, null, Shown("45537", "d-mmm"));
-        book.Sheet("display")
-            .Row("No.", "Designator", "Qty", "Manufacturer", "Manufacturer Part Number", "Spec")
-            .Row(1, "C1, C2", OfFormula(Count(2), "2"), "Mawick", "MWC06-334K", Inline("0.33 uF"))
-            .HiddenRow(2, "IC1", 1, "Mawick", "MWK41", "temperature")
-            .Row(3, "R7", OfFormula("prices!B1"), "Ondrel", "OR06-2202", "22 kΩ");
-        book.Sheet("prices", hidden: true).Row("Lot", Error("#REF!")).Row("Spare", 88);
-        return book;
-    }
-
-    private static WorkbookBuilder PanelAndCase()
-    {
-        object[] header = ["Anzahl", "Bauteil", "Wert", "Bestellnummer", "Lieferant", "Preis"];
-        var book = new WorkbookBuilder();
-        book.Sheet("Blatt 1").Merge("A1:B1").Merge("A8:B8").Merge("A6:A7")
-            .Row("Frontplatte")
-            .Row(header)
-            .Row(1, "Netztrafo", "UI30/16 115V / 115V", 5512, "Händler 1", 48.25)
-            .Row(1, "Stelltrafo", "0~115V 0,6A", "8-310-02-004", "Händler 1", 66)
-            .Row(2, "Zeigerinstrument", "0,3A~", Inline("0740"), "Händler 2", 4.15)
-            .Row(3, "Glimmlampe", "115V", null, "Händler 2", 2.4)
-            .Row(null, "Glimmlampe grün", "115V", "662 013", "Händler 2", 2.4)
-            .Row("Gehäuse")
-            .Row(header)
-            .Row(4, "Gummifuß", "Ø 18 mm", "G-18", "Händler 3", 0.3)
-            .Row(1, "Deckel", "140 x 90 x 1,5", "D-140", "Händler 3", 8.55)
-            .Row(null, null, null, null, "Summe", OfFormula("SUM(F3:F11)", "131.75"));
-        book.Sheet("Blatt 2");
-        return book;
-    }
 
     private static ComponentListReading.Read Read(WorkbookBuilder book) => Assert.IsType<ComponentListReading.Read>(ComponentListFile.Read(book.Bytes(), "list.xlsx"));
 
