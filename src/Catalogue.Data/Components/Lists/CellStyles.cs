@@ -15,7 +15,8 @@ internal sealed class CellStyles
     private CellStyles(List<string> codes, bool counts1904)
     {
         _codes = codes;
-        _formats = [.. codes.Select(Parse)];
+        var parsed = codes.Distinct(StringComparer.Ordinal).ToDictionary(code => code, Parse, StringComparer.Ordinal);
+        _formats = [.. codes.Select(code => parsed[code])];
         Counts1904 = counts1904;
     }
 

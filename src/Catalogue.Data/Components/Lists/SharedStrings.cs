@@ -11,7 +11,7 @@ internal static class SharedStrings
 
     public static List<string> Read(SharedStringTablePart? part)
     {
-        var texts = new List<string>();
+        var (texts, characters) = (new List<string>(), 0L);
         if (part is null)
             return texts;
         using var xml = WorkbookXml.Open(part);
@@ -22,6 +22,8 @@ internal static class SharedStrings
             if (texts.Count == Max)
                 throw new WorkbookRefusedException($"The workbook has more than {Max} texts.");
             texts.Add(WorkbookXml.ReadItem(xml));
+            if ((characters += texts[^1].Length) > Workbook.MaxCharacters)
+                throw WorkbookRefusedException.TooMuchText();
         }
 
         return texts;

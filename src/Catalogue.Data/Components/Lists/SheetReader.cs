@@ -15,6 +15,7 @@ internal sealed class SheetReader(List<string> texts, CellStyles styles)
     private const int MostMerged = 10_000;
 
     private readonly CellTexts _cells = new(styles);
+    private long _characters;
     private int _filled;
     private int _rows;
 
@@ -102,6 +103,8 @@ internal sealed class SheetReader(List<string> texts, CellStyles styles)
                 cells[column] = text;
                 if (doubt is not null)
                     doubts.Add(doubt);
+                if ((_characters += text.Length) > Workbook.MaxCharacters)
+                    throw WorkbookRefusedException.TooMuchText();
                 if (++_filled > ComponentList.MaxCells)
                     throw new WorkbookRefusedException($"The workbook has more than {ComponentList.MaxCells} cells.");
             }

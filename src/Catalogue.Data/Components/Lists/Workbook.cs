@@ -17,11 +17,17 @@ public static class Workbook
     /// <summary>The most that the archive may unpack to, in bytes.</summary>
     public const long MaxUnpackedBytes = 256L * 1024 * 1024;
 
+    /// <summary>The most text in its cells, in UTF-16 code units; a text that many cells name counts for each of them.</summary>
+    public const long MaxCharacters = 64L * 1024 * 1024;
+
     /// <summary>The most entries of the archive.</summary>
     public const int MaxEntries = 2000;
 
     /// <summary>The most sheets.</summary>
     public const int MaxSheets = 100;
+
+    // Parts that are held as a whole: the list of sheets, the styles, and what joins parts. All others are streamed.
+    private const long MaxHeldBytes = 8L * 1024 * 1024;
 
     private const string SaveAs = "Save it as a workbook (XLSX) without a password, or as text with separators (CSV).";
 
@@ -38,7 +44,7 @@ public static class Workbook
             if (RefuseArchive(stream) is { } refusal)
                 return (null, refusal);
             stream.Position = 0;
-            using var document = SpreadsheetDocument.Open(stream, false, new OpenSettings { MaxCharactersInPart = MaxUnpackedBytes });
+            using var document = SpreadsheetDocument.Open(stream, false, new OpenSettings { MaxCharactersInPart = MaxHeldBytes });
             return (Sheets(document), null);
         }
         catch (WorkbookRefusedException refused)
@@ -61,6 +67,8 @@ public static class Workbook
         var unpacked = archive.Entries.Sum(entry => (double)entry.Length);
         if (unpacked > MaxUnpackedBytes)
             return $"The workbook unpacks to more than {MaxUnpackedBytes / (1024 * 1024)} MiB. Save only the sheet with the list, or save it as text with separators (CSV).";
+        if (archive.Entries.FirstOrDefault(entry => entry.Length > MaxHeldBytes && (entry.Name.EndsWith(".rels", StringComparison.OrdinalIgnoreCase) || entry.Name.StartsWith('['))) is { } joint)
+            return $"The part {joint.Name} of the workbook is larger than {MaxHeldBytes / (1024 * 1024)} MiB. Save only the sheet with the list, or save it as text with separators (CSV).";
         if (archive.Entries.Any(entry => entry.IsEncrypted))
             return $"The archive is protected with a password. {SaveAs}";
         bool Has(string name) => archive.Entries.Any(entry => entry.FullName.Equals(name, StringComparison.OrdinalIgnoreCase));
@@ -98,6 +106,7 @@ public static class Workbook
     private static string Cause(Exception exception) => exception switch
     {
         XmlException { LineNumber: > 0 } xml when xml.Message.Contains("DTD", StringComparison.Ordinal) => "it holds a document type declaration, which no workbook has.",
+        XmlException xml when xml.Message.Contains("MaxCharacters", StringComparison.Ordinal) => $"its styles or its list of sheets are larger than {MaxHeldBytes / (1024 * 1024)} MiB.",
         XmlException => "its XML cannot be read.",
         InvalidDataException => "its archive cannot be unpacked.",
         _ => "its parts do not fit together.",

@@ -20,7 +20,7 @@ public static class ComponentList
     public const int MaxRows = 100_000;
 
     /// <summary>The most cells, rows by columns.</summary>
-    public const int MaxCells = 4_000_000;
+    public const int MaxCells = 2_000_000;
 
     /// <summary>The most columns.</summary>
     public const int MaxColumns = 500;

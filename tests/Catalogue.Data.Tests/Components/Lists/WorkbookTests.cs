@@ -106,6 +106,30 @@ public sealed class WorkbookTests
         Assert.Contains("more than 100000 rows", Refusal(book.Part(Sheet1, styled.ToString().Replace("s=\"0\"/>", "><v>1</v></c>", StringComparison.Ordinal) + "</sheetData></worksheet>").Bytes()), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Read_OneLongTextNamedByManyCells_IsRefused()
+    {
+        var book = new WorkbookBuilder();
+        var sheet = book.Sheet("list").Row("Ref", "Qty", "Value");
+        for (var i = 0; i < 2300; i++)
+            sheet.Row(new string('x', 30_000));
+        var content = book.Bytes();
+        Assert.True(content.Length < 100_000);
+        Assert.Contains("64 million characters", Refusal(content), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("xl/styles.xml")]
+    [InlineData("xl/_rels/workbook.xml.rels")]
+    [InlineData("[Content_Types].xml")]
+    public void Read_HugePartThatIsHeldAsAWhole_IsRefused(string part)
+    {
+        var book = Plain();
+        var xml = book.Parts()[part];
+        var end = xml.LastIndexOf("</", StringComparison.Ordinal);
+        Assert.Contains("larger than 8 MiB", Refusal(book.Part(part, xml[..end] + new string(' ', 9 << 20) + xml[end..]).Bytes()), StringComparison.Ordinal);
+    }
+
     private static WorkbookBuilder Plain()
     {
         var book = new WorkbookBuilder();
