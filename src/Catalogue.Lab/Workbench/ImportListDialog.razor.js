@@ -41,10 +41,11 @@ export function show(place, onlyOpen) {
   place.replaceChildren();
   if (!answer) return 0;
   const lines = answer.lines.filter(line => !onlyOpen || isOpen(line));
+  const columns = answer.columns.filter(column => column.meaning && !quiet.has(column.meaning)).map(column => column.header);
   const rows = lines.slice(0, shownRows).map(line => make("tr", line.action === "same" ? "calm" : "", [
     make("th", "num", [line.sheet ? `${line.sheet}, ${line.row}` : `${line.row}`], { scope: "row" }),
     make("td", "", [actionWord(line.action), ...(line.fitted ? [] : [make("small", "", ["not fitted"])])]),
-    make("td", "", line.cells.filter(cell => !quiet.has(cell.meaning)).map(cellText)),
+    ...columns.map(column => make("td", "", line.cells.filter(cell => cell.column === column).map(cellText))),
     make("td", "", line.ratings.filter(rating => rating.action !== "keep").map(rating => make("span", "reason", [ratingText(rating)]))),
     make("td", "mono", line.family ? [line.family.name, ...(line.family.slug ? [] : [make("small", "", ["new family"])])] : []),
     make("td", "", [
@@ -53,7 +54,7 @@ export function show(place, onlyOpen) {
       ...line.remarks.map(remark => make("span", "reason not-known", [remark])),
     ]),
   ]));
-  const head = ["Row", "What happens", "As read", "Ratings", "Family", "Remarks"].map((word, at) => make("th", at === 0 ? "num" : "", [word], { scope: "col" }));
+  const head = ["Row", "", ...columns, "Ratings", "Family", "Remarks"].map((word, at) => make("th", at === 0 ? "num" : "", at === 1 ? [make("span", "hidden", ["What happens"])] : [word], { scope: "col" }));
   place.append(make("table", "table plan", [make("thead", "", [make("tr", "", head)]), make("tbody", "", rows)]));
   return lines.length - rows.length;
 }
@@ -85,10 +86,10 @@ function actionWord(action) {
 }
 
 function cellText(cell) {
-  const parts = [make("b", "", [cell.text.slice(0, 200)])];
-  if (cell.reading) parts.push(` ${cell.reading}`);
-  if (cell.problem) parts.push(make("em", "", [` not read: ${cell.problem}`]));
-  return make("span", cell.problem ? "reason not-known" : "reason", parts, { title: `${words(cell.meaning)}, column ${cell.column}` });
+  const parts = [cell.text.slice(0, 200)];
+  if (cell.reading) parts.push(make("small", "", [cell.reading]));
+  if (cell.problem) parts.push(make("small", "", [`not read: ${cell.problem}`]));
+  return make("span", cell.problem ? "reason not-known" : "reason", parts);
 }
 
 function ratingText(rating) {
