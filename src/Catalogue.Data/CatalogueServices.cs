@@ -42,7 +42,7 @@ public static class CatalogueServices
             typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyHistoryQuery), typeof(FamilyKnowledgeQuery), typeof(FamilyNeighboursQuery), typeof(FamilyQuery),
             typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyComponent), typeof(IdentifyParts), typeof(ImportComponents), typeof(ImportRuns), typeof(JobQueue), typeof(MakerChanges), typeof(MakerQuery), typeof(MakersQuery),
             typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(MergeFamilies), typeof(OneTimeSignIns),
-            typeof(PhotoChanges), typeof(PortChanges),
+            typeof(PhotoChanges), typeof(PlacePhoto), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),
             typeof(RenditionQuery),
             typeof(RenditionStore), typeof(SettingsQuery), typeof(SiteCountsQuery), typeof(SplitFamily), typeof(StepChanges), typeof(TeardownChanges), typeof(TeardownRecordQuery), typeof(TeardownsQuery),

@@ -44,31 +44,34 @@ public sealed class PhotoChanges(IDbContextFactory<CatalogueContext> contexts, D
             teardown,
             form,
             who,
-            async (draft, cancel) =>
-            {
-                var now = clock.GetUtcNow();
-                await draft.Context.Database.ExecuteSqlAsync(
-                    $"""
-                    insert into media_files (sha256, kind, bytes, width_pixels, height_pixels, received_at)
-                    values ({file.Sha256}, {file.Kind}, {file.Bytes}, {file.WidthPixels}, {file.HeightPixels}, {now})
-                    on conflict (sha256) do nothing
-                    """,
-                    cancel);
-                if (!await draft.Context.Renditions.AnyAsync(row => row.Sha256 == file.Sha256, cancel))
-                    await JobQueue.EnqueueAsync(draft.Context, MakeRenditions, file.Sha256, now, cancel);
-                return new Photo
-                {
-                    RevisionId = draft.Revision.Id,
-                    Id = PhotoId.New(),
-                    Sha256 = file.Sha256,
-                    WidthPixels = file.WidthPixels,
-                    HeightPixels = file.HeightPixels,
-                    FileName = file.FileName,
-                    Position = await NextPositionAsync(draft.Context.Photos.Where(row => row.RevisionId == draft.Revision.Id), row => row.Position, cancel),
-                };
-            },
+            async (draft, cancel) => await MakeAsync(
+                draft, file, clock.GetUtcNow(), await NextPositionAsync(draft.Context.Photos.Where(row => row.RevisionId == draft.Revision.Id), row => row.Position, cancel), cancel),
             row => row.Id,
             cancellationToken);
+
+    /// <summary>The record of a picture that was taken in, not yet added to the draft; its renditions are queued.</summary>
+    internal static async Task<Photo> MakeAsync(Draft draft, TakenIn file, DateTimeOffset now, int position, CancellationToken cancellationToken)
+    {
+        await draft.Context.Database.ExecuteSqlAsync(
+            $"""
+            insert into media_files (sha256, kind, bytes, width_pixels, height_pixels, received_at)
+            values ({file.Sha256}, {file.Kind}, {file.Bytes}, {file.WidthPixels}, {file.HeightPixels}, {now})
+            on conflict (sha256) do nothing
+            """,
+            cancellationToken);
+        if (!await draft.Context.Renditions.AnyAsync(row => row.Sha256 == file.Sha256, cancellationToken))
+            await JobQueue.EnqueueAsync(draft.Context, MakeRenditions, file.Sha256, now, cancellationToken);
+        return new Photo
+        {
+            RevisionId = draft.Revision.Id,
+            Id = PhotoId.New(),
+            Sha256 = file.Sha256,
+            WidthPixels = file.WidthPixels,
+            HeightPixels = file.HeightPixels,
+            FileName = file.FileName,
+            Position = position,
+        };
+    }
 
     /// <inheritdoc />
     protected override Task<PhotoForm> ReadAsync(Draft draft, Photo record, CancellationToken cancellationToken) => Task.FromResult(new PhotoForm

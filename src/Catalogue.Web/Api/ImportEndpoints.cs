@@ -75,9 +75,13 @@ internal static class ImportEndpoints
             return TooLarge(worker);
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
             size.MaxRequestBodySize = bodyLimit;
-        var upload = await UploadedFile.OpenAsync(http.Request, cancel);
+        var upload = await UploadedFile.OpenAsync(http.Request, worker.Fields.Keys, cancel);
         if (upload.Problem is { } problem)
             return problem;
+        foreach (var (name, text) in upload.Fields)
+            options[name] = PlainText.Clean(text) ?? "";
+        if (upload.Fields.Count > 0 && await worker.CheckAsync(options, role, cancel) is { } late)
+            return ApiProblem.Of(StatusCodes.Status422UnprocessableEntity, late.Reason, late.Field);
 
         files.RemoveOlder(clock.GetUtcNow() - StagedFiles.KeptFor);
         var id = ImportRunId.New();

@@ -8,6 +8,7 @@ using Catalogue.Media.Photos;
 using Catalogue.Site;
 using Catalogue.Web.Accounts;
 using Catalogue.Web.Api;
+using Catalogue.Web.Imports;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HttpOverrides;
 using Npgsql;
@@ -98,6 +99,8 @@ public static class CatalogueHost
         services.AddSingleton<RenditionMaker>();
         services.AddSingleton<StagedFiles>();
         services.AddSingleton<ImportRunner>();
+        services.AddSingleton<PhotosImport>();
+        services.AddSingleton<IImportWorker>(provider => provider.GetRequiredService<PhotosImport>());
         services.AddHostedService<QueueWorker>();
         services.AddSingleton<Planting>();
 

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using Catalogue.Data.Teardowns;
 using Catalogue.Domain.Imports;
 
@@ -18,8 +19,11 @@ internal interface IImportWorker
     /// <summary>The options that it knows, each with what it says; all of them may be left out.</summary>
     IReadOnlyDictionary<string, string> Options { get; }
 
-    /// <summary>Why these options cannot be run, asked before the file is taken in; or null.</summary>
-    /// <param name="options">Only names of <see cref="Options"/>.</param>
+    /// <summary>Options too long for an address: they come as form fields in front of the file. Each with what it says; all of them may be left out.</summary>
+    IReadOnlyDictionary<string, string> Fields => ReadOnlyDictionary<string, string>.Empty;
+
+    /// <summary>Why these options cannot be run, asked before the file is taken in, and once more when fields came with it; or null.</summary>
+    /// <param name="options">Only names of <see cref="Options"/> and <see cref="Fields"/>.</param>
     /// <param name="role">The strongest role of the person who asks; null for a script.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     Task<Refusal?> CheckAsync(IReadOnlyDictionary<string, string> options, string? role, CancellationToken cancellationToken);
