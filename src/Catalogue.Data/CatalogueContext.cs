@@ -1,4 +1,5 @@
 using Catalogue.Data.Accounts;
+using Catalogue.Data.Articles;
 using Catalogue.Data.Components.Lists;
 using Catalogue.Data.Conversions;
 using Catalogue.Data.Families;
@@ -77,6 +78,8 @@ public sealed class CatalogueContext(DbContextOptions<CatalogueContext> options)
     public DbSet<Figure> Figures => Set<Figure>();
 
     public DbSet<Finding> Findings => Set<Finding>();
+
+    public DbSet<ImportedArticle> ImportedArticles => Set<ImportedArticle>();
 
     public DbSet<ImportRun> ImportRuns => Set<ImportRun>();
 

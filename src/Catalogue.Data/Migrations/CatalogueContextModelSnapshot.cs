@@ -221,6 +221,55 @@ namespace Catalogue.Data.Migrations
                     b.ToTable("one_time_sign_ins", (string)null);
                 });
 
+            modelBuilder.Entity("Catalogue.Data.Articles.ImportedArticle", b =>
+                {
+                    b.Property<Guid>("TeardownId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("teardown_id");
+
+                    b.Property<string>("Encoding")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("encoding");
+
+                    b.Property<string>("FileName")
+                        .HasMaxLength(255)
+                        .HasColumnType("character varying(255)")
+                        .HasColumnName("file_name");
+
+                    b.Property<DateTimeOffset>("ImportedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("imported_at");
+
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("run_id");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("sha256");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text");
+
+                    b.HasKey("TeardownId")
+                        .HasName("pk_imported_articles");
+
+                    b.HasIndex("RunId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_imported_articles_run_id");
+
+                    b.HasIndex("Sha256")
+                        .HasDatabaseName("ix_imported_articles_sha256");
+
+                    b.ToTable("imported_articles", (string)null);
+                });
+
             modelBuilder.Entity("Catalogue.Data.Components.Lists.ListLayout", b =>
                 {
                     b.Property<string>("Key")
@@ -2802,6 +2851,16 @@ namespace Catalogue.Data.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_one_time_sign_ins_accounts_account_id");
+                });
+
+            modelBuilder.Entity("Catalogue.Data.Articles.ImportedArticle", b =>
+                {
+                    b.HasOne("Catalogue.Domain.Teardowns.Teardown", null)
+                        .WithOne()
+                        .HasForeignKey("Catalogue.Data.Articles.ImportedArticle", "TeardownId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_imported_articles_teardowns_teardown_id");
                 });
 
             modelBuilder.Entity("Catalogue.Data.Figures.CurrentFigure", b =>

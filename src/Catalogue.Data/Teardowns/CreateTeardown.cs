@@ -29,7 +29,14 @@ public sealed class CreateTeardown(IDbContextFactory<CatalogueContext> contexts,
     public sealed record Created(TeardownId Id, string Slug);
 
     /// <summary>Opens one; each call opens another.</summary>
-    public async Task<ChangeOutcome<Created>> RunAsync(Request request, Editor who, CancellationToken cancellationToken = default)
+    public Task<ChangeOutcome<Created>> RunAsync(Request request, Editor who, CancellationToken cancellationToken = default) => RunAsync(request, who, null, cancellationToken);
+
+    /// <summary>Opens one with content, in one transaction.</summary>
+    /// <param name="request">What is asked for.</param>
+    /// <param name="who">Who opens it.</param>
+    /// <param name="fill">Adds to the new draft without saving; null leaves it empty.</param>
+    /// <param name="cancellationToken">Cancels it as a whole.</param>
+    internal async Task<ChangeOutcome<Created>> RunAsync(Request request, Editor who, Func<Draft, CancellationToken, Task>? fill, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(who);
@@ -64,7 +71,7 @@ public sealed class CreateTeardown(IDbContextFactory<CatalogueContext> contexts,
             CreatedAt = now,
         };
         context.Teardowns.Add(teardown);
-        context.Revisions.Add(new Revision
+        var revision = new Revision
         {
             Id = RevisionId.New(),
             TeardownId = teardown.Id,
@@ -76,9 +83,16 @@ public sealed class CreateTeardown(IDbContextFactory<CatalogueContext> contexts,
             Model = model,
             Category = request.Category,
             OpenedAt = now,
-        });
+        };
+        context.Revisions.Add(revision);
         context.AuditEntries.Add(new AuditEntry { At = now, Who = who.Name, Action = "create teardown", TeardownId = teardown.Id });
         await context.SaveChangesAsync(cancellationToken);
+        if (fill is not null)
+        {
+            await fill(new Draft(context, teardown, revision, null), cancellationToken);
+            await context.SaveChangesAsync(cancellationToken);
+        }
+
         await transaction.CommitAsync(cancellationToken);
         return new ChangeOutcome<Created>.Done(new Created(teardown.Id, teardown.Slug));
     }

@@ -44,6 +44,9 @@ public static class PhotoNames
         ];
     }
 
+    /// <summary>The name of the board that words speak of, such as a heading; null where they say no word for a board.</summary>
+    public static string? BoardIn(string? words) => words is null ? null : NameReading.Of(words.Length <= MaxPathCharacters ? words : words[..MaxPathCharacters]).Board;
+
     private static string[] Split(string path)
     {
         var read = path.Length <= MaxPathCharacters ? path : path[^MaxPathCharacters..];

@@ -101,6 +101,7 @@ public static class CatalogueHost
         services.AddSingleton<ImportRunner>();
         services.AddSingleton<PhotosImport>();
         services.AddSingleton<IImportWorker>(provider => provider.GetRequiredService<PhotosImport>());
+        services.AddSingleton<IImportWorker, ArticleImport>();
         services.AddHostedService<QueueWorker>();
         services.AddSingleton<Planting>();
 

@@ -14,6 +14,8 @@ public static class CatalogueCommand
             UserVerb.Create(),
             TokenVerb.Create(),
             RecomputeVerb.Create(),
+            ImportPhotosVerb.Create(),
+            ImportArticleVerb.Create(),
         };
         // Signals belong to the verbs: the server drains before it stops.
         return root.Parse(args).InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null });
