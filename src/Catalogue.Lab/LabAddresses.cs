@@ -1,6 +1,8 @@
 using System.Text.Json;
+using Catalogue.Domain.Photos;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Teardowns;
+using Catalogue.Domain.Text;
 
 namespace Catalogue.Lab;
 
@@ -36,6 +38,24 @@ public static class LabAddresses
 
     /// <summary>Takes one picture, for a board or for the product as a whole.</summary>
     public static string Upload(string slug, BoardId? board) => board is { } id ? $"/lab/upload/{slug}?board={id}" : $"/lab/upload/{slug}";
+
+    /// <summary>Takes one picture of a batch to its place.</summary>
+    public static string Upload(string slug, string path, PhotoPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return $"/lab/upload/{slug}?path={Uri.EscapeDataString(path)}&subject={SnakeCase.Code(place.Subject)}"
+            + (place.BoardId is { } board ? $"&board={board}" : "")
+            + (place.NewBoard is { } made ? $"&new_board={Uri.EscapeDataString(made)}" : "")
+            + (place.Step is { } step ? FormattableString.Invariant($"&step={step}") : "")
+            + (place.Caption is { } caption ? $"&caption={Uri.EscapeDataString(caption)}" : "");
+    }
+
+    /// <summary>Takes a zip file with pictures as an import run, or only says what would happen.</summary>
+    public static string ImportPhotos(string slug, bool dryRun) => $"/lab/import/runs/photos?teardown={slug}&dry_run={(dryRun ? "true" : "false")}";
+
+    /// <summary>Takes an article as an import run; the options tell what it does not say.</summary>
+    public static string ImportArticle(IEnumerable<KeyValuePair<string, string>> options) =>
+        $"/lab/import/runs/article?{string.Join('&', options.Select(option => $"{option.Key}={Uri.EscapeDataString(option.Value)}"))}";
 
     /// <summary>Reads a parts list into a board, or only says what would happen.</summary>
     public static string Import(BoardId board, bool dryRun, IReadOnlyDictionary<string, string?>? columns = null) =>

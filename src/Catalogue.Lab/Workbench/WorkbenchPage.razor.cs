@@ -11,6 +11,7 @@ using Catalogue.Domain.Teardowns;
 using Catalogue.Domain.Text;
 using Catalogue.Domain.Topologies;
 using Catalogue.Lab.Accounts;
+using Catalogue.Lab.Imports;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using MudBlazor;
@@ -598,6 +599,17 @@ public sealed partial class WorkbenchPage : IAsyncDisposable
             { dialog => dialog.Boards, Record.Boards },
             { dialog => dialog.Saved, ReadSavedAsync },
         });
+
+    private async Task AddManyPhotosAsync() => await Dialogs.ShowAsync<PhotosDialog>(
+        "Add many photos",
+        new DialogParameters<PhotosDialog>
+        {
+            { dialog => dialog.Slug, Slug },
+            { dialog => dialog.Boards, Record.Boards },
+            { dialog => dialog.FormToken, Request.FormToken },
+            { dialog => dialog.Saved, ReadSavedAsync },
+        },
+        new DialogOptions { MaxWidth = MaxWidth.Large, FullWidth = true });
 
     private async Task EditRailAsync(Guid? rail, RailQuantityKind? wanted) => await Dialogs.ShowAsync<RailDialog>(
         "Rail",
