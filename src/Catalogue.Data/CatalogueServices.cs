@@ -1,4 +1,5 @@
 using Catalogue.Data.Accounts;
+using Catalogue.Data.Archives;
 using Catalogue.Data.Articles;
 using Catalogue.Data.BenchLogs;
 using Catalogue.Data.Callouts;
@@ -39,9 +40,9 @@ public static class CatalogueServices
         foreach (var type in new[]
         {
             typeof(AskQuery), typeof(BenchTestChanges), typeof(BoardChanges), typeof(CalloutChanges), typeof(ChangeSettings), typeof(ClaimChanges),
-            typeof(ComponentCandidatesQuery), typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(FamiliesQuery),
+            typeof(ComponentCandidatesQuery), typeof(ComponentChanges), typeof(CreateTeardown), typeof(DischargeReadingChanges), typeof(DraftEditing), typeof(ExportArchive), typeof(FamiliesQuery),
             typeof(FamilyChanges), typeof(FamilyEditing), typeof(FamilyHistoryQuery), typeof(FamilyKnowledgeQuery), typeof(FamilyNeighboursQuery), typeof(FamilyQuery),
-            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyComponent), typeof(IdentifyParts), typeof(ImportComponents), typeof(ImportedArticleQuery), typeof(ImportRuns), typeof(JobQueue), typeof(MakerChanges), typeof(MakerQuery), typeof(MakersQuery),
+            typeof(FamilyRecordQuery), typeof(FindingChanges), typeof(IdentifyComponent), typeof(IdentifyParts), typeof(ImportArchive), typeof(ImportComponents), typeof(ImportedArticleQuery), typeof(ImportRuns), typeof(JobQueue), typeof(MakerChanges), typeof(MakerQuery), typeof(MakersQuery),
             typeof(MarkingCandidatesQuery), typeof(MarkingsQuery), typeof(MeasuredPathChanges), typeof(MergeFamilies), typeof(OneTimeSignIns), typeof(OpenArticle),
             typeof(PhotoChanges), typeof(PlacePhoto), typeof(PortChanges),
             typeof(ProductsQuery), typeof(PublishTeardown), typeof(RailChanges), typeof(RatingChanges), typeof(ReadyQuestionsQuery), typeof(RecomputeEverything),

@@ -52,16 +52,8 @@ public sealed class CreateTeardown(IDbContextFactory<CatalogueContext> contexts,
 
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         await using var transaction = await context.Database.BeginTransactionAsync(cancellationToken);
-        await context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({CreationLock})", cancellationToken);
-        var maker = await FindOrAddMaker.RunAsync(context, brand, cancellationToken);
-        var identity = MakerName.Key(name) + "/" + MakerName.Key(model);
-        var product = await context.Products.SingleOrDefaultAsync(row => row.BrandId == maker.Id && row.IdentityKey == identity, cancellationToken);
-        if (product is null)
-        {
-            product = new Product { Id = ProductId.New(), BrandId = maker.Id, Name = name, Model = model, Category = request.Category, IdentityKey = identity };
-            context.Products.Add(product);
-        }
-
+        await LockAsync(context, cancellationToken);
+        var product = await FindOrAddProductAsync(context, brand, name, model, request.Category, cancellationToken);
         var now = clock.GetUtcNow();
         var teardown = new Teardown
         {
@@ -97,7 +89,24 @@ public sealed class CreateTeardown(IDbContextFactory<CatalogueContext> contexts,
         return new ChangeOutcome<Created>.Done(new Created(teardown.Id, teardown.Slug));
     }
 
-    private static async Task<string> FreeSlugAsync(CatalogueContext context, string stem, CancellationToken cancellationToken)
+    /// <summary>Takes the lock under which addresses, brands and products are chosen, until the transaction ends.</summary>
+    internal static Task LockAsync(CatalogueContext context, CancellationToken cancellationToken) =>
+        context.Database.ExecuteSqlAsync($"select pg_advisory_xact_lock({CreationLock})", cancellationToken);
+
+    /// <summary>The product of that brand, name and model, added to the context with its brand where it is new.</summary>
+    internal static async Task<Product> FindOrAddProductAsync(CatalogueContext context, string brand, string name, string model, ProductCategory category, CancellationToken cancellationToken)
+    {
+        var maker = await FindOrAddMaker.RunAsync(context, brand, cancellationToken);
+        var identity = MakerName.Key(name) + "/" + MakerName.Key(model);
+        if (await context.Products.SingleOrDefaultAsync(row => row.BrandId == maker.Id && row.IdentityKey == identity, cancellationToken) is { } known)
+            return known;
+        var product = new Product { Id = ProductId.New(), BrandId = maker.Id, Name = name, Model = model, Category = category, IdentityKey = identity };
+        context.Products.Add(product);
+        return product;
+    }
+
+    /// <summary>The first address of a stem that no teardown has: the stem itself, or the stem and a number.</summary>
+    internal static async Task<string> FreeSlugAsync(CatalogueContext context, string stem, CancellationToken cancellationToken)
     {
         var pattern = stem + "-%";
         var taken = await context.Teardowns.Where(row => row.Slug == stem || EF.Functions.Like(row.Slug, pattern)).Select(row => row.Slug).ToListAsync(cancellationToken);

@@ -13,6 +13,7 @@ internal static class ApiEndpoints
         api.MapRecords();
         api.MapUploads();
         api.MapImports();
+        api.MapArchive();
         api.MapArticle();
         api.MapCatalogue();
         api.MapFamilies();

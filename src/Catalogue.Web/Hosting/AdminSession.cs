@@ -21,6 +21,7 @@ internal static class AdminSession
         services.AddSingleton(source);
         services.AddCatalogueData();
         services.AddCatalogueAccounts();
+        services.AddCatalogueMedia(Path.GetFullPath(dataFolder));
         await using var provider = services.BuildServiceProvider();
         try
         {

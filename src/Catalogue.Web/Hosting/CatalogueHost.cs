@@ -93,11 +93,10 @@ public static class CatalogueHost
     {
         services.AddSingleton(source);
         services.AddCatalogueData();
-        services.AddSingleton(_ => new MediaStore(Path.Combine(options.DataFolder, "media")));
-        services.AddSingleton(provider => new ImageWorkerProcess(new ImageWorkerOptions { Command = WorkerCommand() }, provider.GetRequiredService<TimeProvider>()));
-        services.AddSingleton(provider => new PhotoIntake(provider.GetRequiredService<MediaStore>(), provider.GetRequiredService<ImageWorkerProcess>()));
+        services.AddCatalogueMedia(options.DataFolder);
         services.AddSingleton<RenditionMaker>();
         services.AddSingleton<StagedFiles>();
+        services.AddSingleton<IImportWorker, TeardownArchiveImport>();
         services.AddSingleton<ImportRunner>();
         services.AddSingleton<PhotosImport>();
         services.AddSingleton<IImportWorker>(provider => provider.GetRequiredService<PhotosImport>());
@@ -134,13 +133,5 @@ public static class CatalogueHost
         services.Configure<ForwardedHeadersOptions>(forwarded => forwarded.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto);
         services.AddCatalogueRateLimits();
         services.AddCatalogueOpenApi();
-    }
-
-    // The worker is this very program, run by the same dotnet; tests host it in a program of their own, so the path is not the process's.
-    private static IReadOnlyList<string> WorkerCommand()
-    {
-        var program = Path.Combine(AppContext.BaseDirectory, "catalogue.dll");
-        var dotnet = Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
-        return ["/usr/bin/env", dotnet, program, ImageWorker.Verb];
     }
 }

@@ -14,6 +14,8 @@ public static class CatalogueCommand
             UserVerb.Create(),
             TokenVerb.Create(),
             RecomputeVerb.Create(),
+            ExportVerb.Create(),
+            ImportVerb.Create(),
             ImportPhotosVerb.Create(),
             ImportArticleVerb.Create(),
         };
