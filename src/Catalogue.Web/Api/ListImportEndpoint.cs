@@ -162,7 +162,7 @@ internal static class ListImportEndpoint
         if (UploadEndpoints.TooLong(http, BodyLimit))
             return ApiProblem.Of(StatusCodes.Status413PayloadTooLarge, $"A component list has at most {ComponentList.MaxFileBytes / (1024 * 1024)} MiB.");
         var isText = MediaTypeHeaderValue.TryParse(http.Request.ContentType, out var type) && TextTypes.Contains(type.MediaType.Value, StringComparer.OrdinalIgnoreCase);
-        var upload = isText ? new UploadedFile(http.Request.Body, null, null) : await UploadedFile.OpenAsync(http.Request, cancel);
+        var upload = isText ? new UploadedFile(http.Request.Body, null, null, new Dictionary<string, string>()) : await UploadedFile.OpenAsync(http.Request, cancel);
         if (upload.Problem is { } problem)
             return problem;
         var options = new ComponentListOptions(

@@ -20,8 +20,7 @@ namespace Catalogue.Web.Imports;
 /// <param name="articles">Finds articles brought in before.</param>
 /// <param name="open">Opens the draft.</param>
 /// <param name="components">Brings component lists in.</param>
-/// <param name="records">Reads the draft.</param>
-internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery articles, OpenArticle open, ImportComponents components, TeardownRecordQuery records) : IImportWorker
+internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery articles, OpenArticle open, ImportComponents components) : IImportWorker
 {
     private const string DryRun = "dry_run";
     private const string NamelessBoard = "Board";
@@ -200,28 +199,18 @@ internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery art
         }
     }
 
-    // Each list is a change of its own; those that a run brought in before a break are counted on their board.
+    // Each list is a change of its own; one that a run brought in before a break meets its own components and changes nothing.
     private async Task BringListsAsync(Plan plan, OpenArticle.Opened opened, Editor who, CancellationToken cancellationToken)
     {
-        var there = (await records.LatestAsync(opened.Slug, cancellationToken))?.Components.CountBy(component => component.BoardId).ToDictionary() ?? [];
         foreach (var list in plan.Lists.Where(list => list.Board is not null))
-        {
-            var board = opened.Boards[list.Board!];
-            var read = await ImportAsync(list, board, isDryRun: true, who, cancellationToken);
-            var before = there.GetValueOrDefault(board);
-            if (before < read.Imported || before == 0)
-                read = await ImportAsync(list, board, isDryRun: false, who, cancellationToken);
-            else
-                there[board] = before - read.Imported;
-            (list.Imported, list.Rejected, list.Warnings) = (read.Imported, read.Rejected, read.Warnings);
-        }
+            (list.Imported, list.Rejected, list.Warnings) = await ImportAsync(list, opened.Boards[list.Board!], who, cancellationToken);
     }
 
     private async Task<(int Imported, IReadOnlyList<RejectedRow> Rejected, IReadOnlyList<string> Warnings)> ImportAsync(
-        PlannedList list, BoardId board, bool isDryRun, Editor who, CancellationToken cancellationToken) =>
-        await components.RunAsync(board, Encoding.UTF8.GetBytes(list.Table.Text), null, isDryRun, who, cancellationToken) switch
+        PlannedList list, BoardId board, Editor who, CancellationToken cancellationToken) =>
+        await components.RunAsync(board, Encoding.UTF8.GetBytes(list.Table.Text), null, dryRun: false, who, null, cancellationToken) switch
         {
-            ChangeOutcome<ImportComponents.Report>.Done { Value: var done } => (done.Imported, done.Rejected, done.Warnings),
+            ChangeOutcome<ImportComponents.Report>.Done { Value: var done } => (done.Imported, done.List.Rejected, done.Warnings),
             var refused => (0, [], [refused.Reason()]),
         };
 
