@@ -66,7 +66,7 @@ public static class ComponentList
         {
             return new ComponentListReading.Refused("A letter, a digit, a quotation mark or a control character other than the tab cannot be the separator.");
         }
-        if (options?.Delimiter is null && ReadMarkdown(text) is { } markdown)
+        if (options?.Delimiter is null && ReadMarkdown(text, options ?? new()) is { } markdown)
         {
             return markdown;
         }
@@ -97,11 +97,12 @@ public static class ComponentList
             : Done(part, warnings.All()) with { Encoding = text.Encoding, Delimiter = delimiter };
     }
 
-    /// <summary>Reads the tables of a Markdown text that have a header; null where there is none of these.</summary>
-    private static ComponentListReading? ReadMarkdown(ListText text)
+    /// <summary>Reads the tables of a Markdown text that have a header; null where there is none of these, or the header is said to be outside of them.</summary>
+    private static ComponentListReading? ReadMarkdown(ListText text, ComponentListOptions options)
     {
         var (tables, outside) = MarkdownTables.Find(text.Text);
-        if (!tables.Any(table => ListHeader.Find(table.Lines) is not null))
+        bool Holds(ListSection table) => Array.Exists(table.Lines, line => line.LineNumber == options.HeaderLine);
+        if (!tables.Any(table => options.HeaderLine is null ? ListHeader.Find(table.Lines) is not null : Holds(table)))
         {
             return null;
         }
@@ -115,7 +116,7 @@ public static class ComponentList
         var (parts, refusals) = (new List<ListPart>(), new List<string>());
         foreach (var table in tables)
         {
-            var (part, reason) = table.Read(warnings);
+            var (part, reason) = (table with { Options = Holds(table) ? options : options with { HeaderLine = null } }).Read(warnings);
             if (part is null)
             {
                 refusals.Add(string.Create(CultureInfo.InvariantCulture, $"The table in line {table.Lines[0].LineNumber} was not imported: {reason}"));

@@ -59,6 +59,16 @@ public sealed class MarkdownTablesTests
     }
 
     [Fact]
+    public void Read_HeaderLineAndColumnsGiven_HoldForTheTablesToo()
+    {
+        var text = Encoding.UTF8.GetBytes("| a | b |\n|---|---|\n| what | how many |\n| 10k | 3 |\n\n| Ref | Qty | Odd |\n|---|---|---|\n| R9 | 1 | 22k |\n");
+        var columns = new Dictionary<string, ColumnMeaning?> { ["what"] = ColumnMeaning.Value, ["how many"] = ColumnMeaning.Quantity, ["Odd"] = ColumnMeaning.Value };
+        var list = Assert.IsType<ComponentListReading.Read>(ComponentList.Read(text, null, new ComponentListOptions(HeaderLine: 3, Columns: columns)));
+        Assert.Equal([("10k", 3), ("22k", 1)], list.Rows.Select(row => (row.Value, row.Quantity)));
+        Assert.IsType<ComponentListReading.Refused>(ComponentList.Read(text, null, new ComponentListOptions(HeaderLine: 5)));
+    }
+
+    [Fact]
     public void Read_PastedCellsWithLineBreaks_StayWhole()
     {
         var row = Assert.Single(Read("Ref\tQty\tValue\tNotes\nR1\t1\t10k\t\"two\nlines, \"\"quoted\"\"\"\n").Rows);
