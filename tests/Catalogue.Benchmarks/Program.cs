@@ -6,6 +6,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Catalogue.Benchmarks.Components;
 using Catalogue.Benchmarks.Identification;
 using Catalogue.Benchmarks.Mutations;
 
@@ -28,6 +29,13 @@ if (filters.Count == 0 || filters.Any(filter => filter == "*" || filter.Contains
     await IdentificationMeasurement.RunAsync(100_000, withTrigram: true);
     await IdentificationMeasurement.RunAsync(1_000_000, withTrigram: false);
     if (filters.Count > 0 && filters.All(filter => filter.Contains("Identification", StringComparison.OrdinalIgnoreCase)))
+        return 0;
+}
+
+if (filters.Count == 0 || filters.Any(filter => filter == "*" || filter.Contains("ListImport", StringComparison.OrdinalIgnoreCase)))
+{
+    await ListImportMeasurement.RunAsync();
+    if (filters.Count > 0 && filters.All(filter => filter.Contains("ListImport", StringComparison.OrdinalIgnoreCase)))
         return 0;
 }
 
