@@ -35,14 +35,14 @@ internal static class ArchiveRecordCheck
             ArchiveLine.Teardown teardown => teardown.Number < 1 ? "“number” is 1 or more." : MakerName.Key(teardown.Product.Brand).Length == 0 || teardown.Product.Brand.Length > Maker.MaxNameLength || teardown.Product.Name.Length is 0 or > Product.MaxNameLength || teardown.Product.Model.Length is 0 or > Product.MaxNameLength ? "“product” has a brand, a name and a model, each of 1 to 120 characters." : Slugged(teardown.Slug),
             Revision revision => revision.Number < 1 ? "“number” is 1 or more." : revision.Title.Length is 0 or > Revision.MaxTitleLength ? $"“title” has 1 to {Revision.MaxTitleLength} characters." : null,
             BoardComponent part => part.ParallelCount < 1 || part.SeriesCount < 1 ? "“parallel_count” and “series_count” are 1 or more." : part.Quantity < 0 ? "“quantity” is 0 or more." : null,
-            Rating rating => InOrder(rating.Low, rating.Nominal, rating.High),
-            RailQuantity quantity => InOrder(quantity.Low, quantity.Nominal, quantity.High),
-            DischargeReading reading => InOrder(reading.LowV, reading.NominalV, reading.HighV),
+            Rating rating => InOrder(rating.Low, rating.Nominal, rating.High) ?? rating.Kind.Refuse(rating.Interval),
+            RailQuantity quantity => InOrder(quantity.Low, quantity.Nominal, quantity.High) ?? quantity.Kind.Refuse(quantity.Interval),
+            DischargeReading reading => InOrder(reading.LowV, reading.NominalV, reading.HighV) ?? (reading.LowV < 0 || reading.HighV > DischargeReading.HighestVolts ? $"A reading is 0 to {DischargeReading.HighestVolts:0} V." : null),
             MeasuredPath path => InOrder(path.LowMm, path.NominalMm, path.HighMm),
             Figure figure => figure.ComponentId is null == figure.RailId is null ? "A figure is of a component or of a rail." : InOrder(figure.Low, figure.Nominal, figure.High),
             BenchTest test => test.Low is { } low && test.High is { } high && low > high ? "“low”, “value” and “high” stand in that order." : null,
             Photo photo => photo.WidthPixels < 1 || photo.HeightPixels < 1 ? "“width_pixels” and “height_pixels” are 1 or more." : null,
-            Callout callout => callout.Number < 1 ? "“number” is 1 or more." : callout.Corners.Length % 2 == 1 || callout.Corners.Length > 2 * Callout.MaxCorners ? $"“corners” holds pairs, at most {Callout.MaxCorners}." : null,
+            Callout callout => Refuse(callout),
             Port port => port.Quantity < 1 ? "“quantity” is 1 or more." : null,
             _ => null,
         };
@@ -57,6 +57,17 @@ internal static class ArchiveRecordCheck
         Working working when !IsWritable(working) => $"“{property.Name}” holds a number beyond what one can hold.",
         _ => null,
     };
+
+    private static string? Refuse(Callout callout)
+    {
+        if (callout.Number < 1)
+            return "“number” is 1 or more.";
+        if (callout.Corners.Length % 2 == 1 || callout.Corners.Length > 2 * Callout.MaxCorners)
+            return $"“corners” holds pairs, at most {Callout.MaxCorners}.";
+        if (new[] { callout.X, callout.Y, callout.Width ?? 0, callout.Height ?? 0 }.Concat(callout.Corners).Any(place => place is not (>= 0 and <= 1)))
+            return "Places are fractions of the picture, 0 to 1.";
+        return new object?[] { callout.ComponentId, callout.BoardId, callout.PortId }.Count(target => target is not null) > 1 ? "A callout points at one thing: a component, a board or a port." : null;
+    }
 
     private static bool IsWritable(Working working)
     {
@@ -80,9 +91,12 @@ internal static class ArchiveRecordCheck
             return "An alias is an ordering variant or another number.";
         if (family.TopMarks.Any(code => code?.Text.Length is null or 0 or > TopMark.MaxCodeLength))
             return $"A top mark has 1 to {TopMark.MaxCodeLength} characters.";
+        // It becomes a link.
+        if (family.DatasheetUrl is { } url && !(Uri.TryCreate(url, UriKind.Absolute, out var address) && address.Scheme is "http" or "https"))
+            return "“datasheet_url” begins with http:// or https://.";
         if (family.Relations.Any(relation => relation is null || string.CompareOrdinal(family.MatchKey, relation.Other) >= 0))
             return "A relation stands with the family whose match key comes first.";
-        return family.Ratings.Select(rating => InOrder(rating.Low, rating.Nominal, rating.High)).FirstOrDefault(reason => reason is not null) ?? Slugged(family.Slug);
+        return family.Ratings.Select(rating => InOrder(rating.Low, rating.Nominal, rating.High) ?? rating.Kind.Refuse(Interval.Create(rating.Low, rating.Nominal, rating.High))).FirstOrDefault(reason => reason is not null) ?? Slugged(family.Slug);
     }
 
     private static string? Refuse(ArchiveLine.PhotoFile file)

@@ -9,6 +9,7 @@ using Catalogue.Domain.Figures;
 using Catalogue.Domain.Makers;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Quantities;
+using Catalogue.Domain.Rails;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Testing;
 using Microsoft.EntityFrameworkCore;
@@ -84,8 +85,9 @@ internal sealed class RandomCatalogue(CatalogueDatabaseFixture database, HandPho
                 new TopMark { Id = TopMarkId.New(), FamilyId = family.Id, Code = "A1K" });
             for (var rating = 0; rating < 3; rating++)
             {
-                var (low, nominal, high) = Cases();
-                context.FamilyRatings.Add(new FamilyRating { Id = FamilyRatingId.New(), FamilyId = family.Id, Kind = Any<RatingKind>(), Low = low, Nominal = nominal, High = high, Condition = Maybe() ? Text() : null, Evidence = Any<Evidence>(), Source = Maybe() ? Text() : null });
+                var kind = Any<RatingKind>();
+                var (low, nominal, high) = Cases(value => kind.Refuse(value));
+                context.FamilyRatings.Add(new FamilyRating { Id = FamilyRatingId.New(), FamilyId = family.Id, Kind = kind, Low = low, Nominal = nominal, High = high, Condition = Maybe() ? Text() : null, Evidence = Any<Evidence>(), Source = Maybe() ? Text() : null });
             }
 
             await context.SaveChangesAsync();
@@ -177,7 +179,15 @@ internal sealed class RandomCatalogue(CatalogueDatabaseFixture database, HandPho
     {
         var entity = context.Model.FindEntityType(kind.Type)!;
         var line = new JsonObject();
-        var cases = Cases();
+        var rating = Any<RatingKind>();
+        Func<Interval, string?>? refuse = kind.Name switch
+        {
+            "rating" => value => rating.Refuse(value),
+            "rail_quantity" => value => RailQuantityKind.MinVoltage.Refuse(value),
+            "discharge_reading" => value => value.High > DischargeReading.HighestVolts ? "too high" : null,
+            _ => null,
+        };
+        var cases = Cases(refuse);
         var areKnown = Maybe();
         foreach (var property in ArchiveJson.Options.GetTypeInfo(kind.Type).Properties)
         {
@@ -190,9 +200,12 @@ internal sealed class RandomCatalogue(CatalogueDatabaseFixture database, HandPho
                 "name" when kind.Name == "rail" => $"rail {index} Ω 🔋",
                 "rule" => $"rule_{index}",
                 "component_id" when kind.Name == "figure" => Id(pools, typeof(ComponentId), index % 2 == 0),
-                "rail_id" when kind.Name is "figure" => Id(pools, typeof(Domain.Rails.RailId), index % 2 == 1),
+                "rail_id" when kind.Name is "figure" => Id(pools, typeof(RailId), index % 2 == 1),
                 "kind" when kind.Name == "rail_quantity" => "min_voltage",
-                "rail_id" when kind.Name == "rail_quantity" => pools[typeof(Domain.Rails.RailId)][index],
+                "kind" when kind.Name == "rating" => JsonNamingPolicy.SnakeCaseLower.ConvertName(rating.ToString()),
+                "x" or "y" or "width" or "height" => new[] { 0, 1, 1e-300, 0.1 + 0.2 }[_chance.Next(4)],
+                "board_id" or "port_id" when kind.Name == "callout" => null,
+                "rail_id" when kind.Name == "rail_quantity" => pools[typeof(RailId)][index],
                 "parent_id" => null,
                 "sha256" => _shas[_chance.Next(_shas.Count)],
                 "width_pixels" => HandPhotos.Width,
@@ -254,12 +267,26 @@ internal sealed class RandomCatalogue(CatalogueDatabaseFixture database, HandPho
         [Text()],
         []);
 
-    private (double Low, double Nominal, double High) Cases() => _chance.Next(5) switch
+    // Drawn again until the kind takes them.
+    private (double Low, double Nominal, double High) Cases(Func<Interval, string?>? refuse = null)
+    {
+        while (true)
+        {
+            var cases = AnyCases();
+            if (refuse?.Invoke(Interval.Create(cases.Low, cases.Nominal, cases.High)) is null)
+                return cases;
+        }
+    }
+
+    private (double Low, double Nominal, double High) AnyCases() => _chance.Next(8) switch
     {
         0 => (0, 0, 0),
         1 => (1e-300, 1, 1e300),
         2 => (0.1, 0.2, 0.1 + 0.2),
         3 => (5e-324, 5e-324, double.MaxValue),
+        4 => (1e-300, 0.05, 0.1),
+        5 => (1, 1, 10),
+        6 => (5e-324, 1, 1),
         _ => (12, 12.6, 13),
     };
 
