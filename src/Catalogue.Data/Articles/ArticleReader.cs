@@ -18,6 +18,10 @@ namespace Catalogue.Data.Articles;
 /// </summary>
 public sealed class ArticleReader
 {
+    // The parser's time grows with the square of marks that are opened and never closed; nobody writes so many.
+    private const int MaxLinks = 5000;
+    private const int MaxMarks = 20_000;
+
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().UseTaskLists().UseFootnotes().Build();
 
     private static readonly string[] FindingWords =
@@ -53,6 +57,12 @@ public sealed class ArticleReader
         var warnings = matter.Warnings.ToList();
         var facts = ArticleFacts.Of(matter, warnings);
         var body = text[matter.BodyStart..];
+        if (body.AsSpan().Count("](") > MaxLinks || body.AsSpan().CountAny('[', '*', '_') > MaxMarks)
+        {
+            refusal = $"The article has more links or marks than a text that somebody wrote: more than {MaxLinks} links, or more than {MaxMarks} brackets, asterisks and underscores. Cut it into several.";
+            return null;
+        }
+
         try
         {
             var reader = new ArticleReader(body, Markdown.Parse(body, Pipeline), warnings);

@@ -6,7 +6,7 @@ namespace Catalogue.Domain.Articles;
 public abstract record ArticleText
 {
     /// <summary>The longest article, in bytes.</summary>
-    public const int MaxBytes = 2 * 1024 * 1024;
+    public const int MaxBytes = 1024 * 1024;
 
     private ArticleText()
     {

@@ -92,6 +92,8 @@ public sealed partial class ArticleDialog
         _kinds.Clear();
         _boards.Clear();
         _module ??= await Script.InvokeAsync<IJSObjectReference>("import", PhotosDialog.Module);
+        if (_sender is not null)
+            await _sender.DisposeAsync();
         _sender = await _module.InvokeAsync<IJSObjectReference>("open", _input, null, FormToken);
         if (await RunAsync([KeyValuePair.Create("dry_run", "true")], []) is not { } report)
             return;
@@ -150,6 +152,11 @@ public sealed partial class ArticleDialog
         catch (OperationCanceledException) when (_leaving.IsCancellationRequested)
         {
             // The dialog was left; the run goes on by itself.
+            return null;
+        }
+        catch (JSException exception)
+        {
+            _problem = $"the browser could not do it: {exception.Message}";
             return null;
         }
         finally

@@ -136,6 +136,8 @@ public sealed partial class PhotosDialog
         {
             _self ??= DotNetObjectReference.Create(this);
             _module ??= await Script.InvokeAsync<IJSObjectReference>("import", Module);
+            if (_sender is not null)
+                await _sender.DisposeAsync();
             _sender = await _module.InvokeAsync<IJSObjectReference>("open", input, _self, FormToken);
             _isZip = await _sender.InvokeAsync<bool>("list");
             if (_isZip)
@@ -193,7 +195,9 @@ public sealed partial class PhotosDialog
             var wanted = _pictures.Where(picture => picture.IsWanted).ToList();
             (_done, _total) = (0, wanted.Count);
             _pictures.ForEach(picture => picture.Remark = null);
-            await _sender!.InvokeVoidAsync("send", _leaving.Token, wanted.Select(picture => new { picture.Index, Address = LabAddresses.Upload(Slug, picture.Path, picture.Place!) }).ToArray());
+            // One argument, not one for each picture.
+            object places = wanted.Select(picture => new { picture.Index, Address = LabAddresses.Upload(Slug, picture.Path, picture.Place!) }).ToArray();
+            await _sender!.InvokeVoidAsync("send", _leaving.Token, places);
         }
 
         _stage = Stage.Done;
@@ -247,6 +251,10 @@ public sealed partial class PhotosDialog
         catch (OperationCanceledException) when (_leaving.IsCancellationRequested)
         {
             // The dialog was left; a run goes on by itself.
+        }
+        catch (JSException exception)
+        {
+            _problem = $"the browser could not do it: {exception.Message}";
         }
         finally
         {

@@ -79,7 +79,7 @@ public sealed class ZipBundle : FileBundle
 
         try
         {
-            return new CountedStream(_packed[entry.Index].Open(), count => _unpacked += count);
+            return new CountedStream(_packed[entry.Index].Open(), Count);
         }
         catch (Exception damaged) when (damaged is InvalidDataException or IOException or NotSupportedException)
         {
@@ -94,6 +94,14 @@ public sealed class ZipBundle : FileBundle
         if (disposing)
             _zip.Dispose();
         base.Dispose(disposing);
+    }
+
+    // An entry that lies about its length ends here.
+    private void Count(int bytes)
+    {
+        _unpacked += bytes;
+        if (_unpacked > _maxUnpackedBytes + ImageLimits.DefaultMaxUploadBytes)
+            throw new InvalidDataException("More bytes come out of the zip file than it may hold.");
     }
 
     private static bool IsFolder(ZipArchiveEntry entry) => entry.FullName.EndsWith('/') || (entry.FullName.EndsWith('\\') && entry.Length == 0);

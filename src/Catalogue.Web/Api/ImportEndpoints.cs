@@ -17,6 +17,7 @@ namespace Catalogue.Web.Api;
 internal static class ImportEndpoints
 {
     private const string Wait = "wait";
+    private const int LongestOption = 500;
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
 
@@ -39,8 +40,12 @@ internal static class ImportEndpoints
     {
         /// <summary>A run as the API gives it.</summary>
         public static ImportRunAnswer From(ImportRun run) => new(
-            run.Id.Value, AddressOf(run.Id), run.Kind, run.FileName, run.Options, run.State, run.PartsDone, run.PartsTotal == 0 ? null : run.PartsTotal, run.Reason, run.Report, run.Who, run.AskedAt, run.BegunAt, run.EndedAt);
+            run.Id.Value, AddressOf(run.Id), run.Kind, run.FileName, Shortened(run.Options), run.State, run.PartsDone, run.PartsTotal == 0 ? null : run.PartsTotal, run.Reason, run.Report, run.Who, run.AskedAt, run.BegunAt, run.EndedAt);
     }
+
+    // What came in fields may be long; whoever sent it has it.
+    private static IReadOnlyDictionary<string, string> Shortened(IReadOnlyDictionary<string, string> options) =>
+        options.Values.All(text => text.Length <= LongestOption) ? options : options.ToDictionary(option => option.Key, option => option.Value.Length <= LongestOption ? option.Value : $"{option.Value[..LongestOption]}…");
 
     public static void MapImports(this RouteGroupBuilder api)
     {
@@ -120,8 +125,8 @@ internal static class ImportEndpoints
                     StatusCodes.Status400BadRequest, $"“{name}” is no option of {SnakeCase.Code(worker.Kind)}; there is: {string.Join(", ", worker.Options.Keys.Append(Wait))}.", name);
             }
 
-            if (values.Count != 1 || PlainText.HoldsForbidden(values[0]) || values[0]!.Length > 500)
-                return ApiProblem.Of(StatusCodes.Status400BadRequest, $"“{name}” is given once, with at most 500 characters: {worker.Options[name]}", name);
+            if (values.Count != 1 || PlainText.HoldsForbidden(values[0]) || values[0]!.Length > LongestOption)
+                return ApiProblem.Of(StatusCodes.Status400BadRequest, $"“{name}” is given once, with at most {LongestOption} characters: {worker.Options[name]}", name);
             options[name] = values[0]!;
         }
 

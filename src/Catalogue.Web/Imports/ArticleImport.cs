@@ -208,7 +208,7 @@ internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery art
 
     private async Task<(int Imported, IReadOnlyList<RejectedRow> Rejected, IReadOnlyList<string> Warnings)> ImportAsync(
         PlannedList list, BoardId board, Editor who, CancellationToken cancellationToken) =>
-        await components.RunAsync(board, Encoding.UTF8.GetBytes(list.Table.Text), null, dryRun: false, who, null, cancellationToken) switch
+        await components.RunAsync(board, Encoding.UTF8.GetBytes(list.Table.Text), null, dryRun: false, who, new ComponentListOptions("UTF-8", ArticleTable.Separator), cancellationToken) switch
         {
             ChangeOutcome<ImportComponents.Report>.Done { Value: var done } => (done.Imported, done.List.Rejected, done.Warnings),
             var refused => (0, [], [refused.Reason()]),
@@ -307,10 +307,14 @@ internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery art
     {
         private readonly Source _source;
         private readonly Dictionary<int, PlannedPicture> _byIndex;
+        private readonly Dictionary<string, FileBundle.Entry> _files;
+        private readonly ILookup<string, FileBundle.Entry> _likeNamed;
 
         public Plan(Source source, ArticleChoices choices)
         {
             _source = source;
+            _files = source.Bundle?.Entries.DistinctBy(entry => entry.Name).ToDictionary(entry => entry.Name, StringComparer.Ordinal) ?? [];
+            _likeNamed = _files.Values.ToLookup(entry => Composed(entry.Name), StringComparer.OrdinalIgnoreCase);
             Kinds = [.. source.Article.Sections.Select((section, index) => choices.Sections.GetValueOrDefault(index, section.Kind))];
             // What is left out takes its pictures and lists along.
             var kept = source.Article.Sections.Index().Where(item => Kinds[item.Index] is not ArticleSectionKind.LeaveOut).ToList();
@@ -434,13 +438,9 @@ internal sealed class ArticleImport(PhotoIntake intake, ImportedArticleQuery art
         }
 
         // As written, else without regard to case and composition, as the disks of some systems find it.
-        private FileBundle.Entry? Find(string path)
-        {
-            var entries = _source.Bundle!.Entries;
-            return entries.FirstOrDefault(entry => entry.Name == path) ?? entries.FirstOrDefault(entry => string.Equals(Composed(entry.Name), Composed(path), StringComparison.OrdinalIgnoreCase));
+        private FileBundle.Entry? Find(string path) => _files.GetValueOrDefault(path) ?? _likeNamed[Composed(path)].FirstOrDefault();
 
-            static string Composed(string name) => name.IsNormalized() ? name : name.Normalize();
-        }
+        private static string Composed(string name) => name.IsNormalized() ? name : name.Normalize();
 
         // By its name, else by its words where those are sure, else as a picture of its step.
         private PhotoPlace PlaceOf(ArticlePicture picture, int section, IReadOnlyList<KnownBoard> boards)

@@ -39,17 +39,4 @@ internal static class BundleVerbs
     /// <summary>Shows how far a run is.</summary>
     public static Task ProgressAsync(int done, int total, CancellationToken cancellationToken) =>
         Console.Error.WriteAsync(string.Create(CultureInfo.InvariantCulture, $"\r{done} of {total} files").AsMemory(), cancellationToken);
-
-    /// <summary>The intake of pictures into the data folder, as the site has it.</summary>
-    public sealed class Media : IDisposable
-    {
-        private readonly ImageWorkerProcess _worker = new(new ImageWorkerOptions(), TimeProvider.System);
-
-        public Media(string dataFolder) => Intake = new PhotoIntake(new MediaStore(Path.Combine(Path.GetFullPath(dataFolder), "media")), _worker);
-
-        /// <summary>Takes pictures in.</summary>
-        public PhotoIntake Intake { get; }
-
-        public void Dispose() => _worker.Dispose();
-    }
 }

@@ -25,8 +25,7 @@ internal static class ImportArticleVerb
                 var given = options.Concat(fields).Select(option => KeyValuePair.Create(option.Key, parsed.GetValue(option.Value))).Where(pair => pair.Value is not null).ToDictionary(pair => pair.Key, pair => pair.Value!);
                 if (ArticleChoices.TryParse(given, out var refusal) is not { } choices)
                     return await BundleVerbs.RefuseAsync(refusal!.Reason);
-                using var media = new BundleVerbs.Media(parsed.GetRequiredValue(data));
-                var import = ActivatorUtilities.CreateInstance<ArticleImport>(services, media.Intake);
+                var import = ActivatorUtilities.CreateInstance<ArticleImport>(services);
                 var request = new ArticleImport.Request(Guid.CreateVersion7(), parsed.GetValue(dryRun), choices, BundleVerbs.Who);
                 var name = parsed.GetRequiredValue(path);
                 if (File.Exists(name) && !await IsZipAsync(name, cancel))

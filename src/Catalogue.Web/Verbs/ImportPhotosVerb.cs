@@ -23,8 +23,7 @@ internal static class ImportPhotosVerb
                 var given = parsed.GetValue(places) is { } file ? await File.ReadAllTextAsync(file, cancel) : null;
                 if (PhotoCorrections.TryParse(given, out var refusal) is not { } corrections)
                     return await BundleVerbs.RefuseAsync(refusal!.Reason);
-                using var media = new BundleVerbs.Media(parsed.GetRequiredValue(data));
-                var import = ActivatorUtilities.CreateInstance<PhotosImport>(services, media.Intake);
+                var import = ActivatorUtilities.CreateInstance<PhotosImport>(services);
                 var request = new PhotosImport.Request(
                     parsed.GetRequiredValue(slug), parsed.GetValue(dryRun), corrections, BundleVerbs.Who, services.GetRequiredService<TimeProvider>().GetUtcNow());
                 return await BundleVerbs.WithBundleAsync(

@@ -179,6 +179,18 @@ public sealed class ArticleReaderTests
         Assert.Contains("500", many, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("[a](")]
+    [InlineData("![a](")]
+    [InlineData("**a ")]
+    [InlineData("_*a")]
+    [InlineData("[")]
+    public void Read_MarksWithoutEnd_AreRefusedAtOnce(string mark)
+    {
+        Assert.Null(ArticleReader.Read(string.Concat(Enumerable.Repeat(mark, 100_000)), out var refusal));
+        Assert.Contains("Cut it into several", refusal, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_DamagedArticles_ComeApartOrAreRefused()
     {
