@@ -179,7 +179,8 @@ internal static class ListImportEndpoint
         static string? Given(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
     }
 
-    private static bool TryReadColumns(string? text, out IReadOnlyDictionary<string, ColumnMeaning?>? columns, out string problem)
+    /// <summary>Reads what a caller said of columns; false with the reason where it is no such object.</summary>
+    internal static bool TryReadColumns(string? text, out IReadOnlyDictionary<string, ColumnMeaning?>? columns, out string problem)
     {
         (columns, problem) = (null, $"columns is a JSON object from column names to one of {string.Join(", ", SnakeCase.All<ColumnMeaning>())} or null.");
         if (text is null)

@@ -16,6 +16,7 @@ public static class CatalogueCommand
             RecomputeVerb.Create(),
             ExportVerb.Create(),
             ImportVerb.Create(),
+            ImportListVerb.Create(),
             ImportPhotosVerb.Create(),
             ImportArticleVerb.Create(),
         };

@@ -162,7 +162,9 @@ internal sealed class RandomCatalogue(CatalogueDatabaseFixture database, HandPho
 
         if (isDraft)
         {
+            await using var transaction = await context.Database.BeginTransactionAsync();
             await RecomputeFigures.RunAsync(context, revision.Id, default);
+            await transaction.CommitAsync();
         }
         else
         {
