@@ -46,6 +46,21 @@ internal static class Requests
         return json;
     }
 
+    /// <summary>The answer to an import that waits for its end, and waits on where a busy machine needs longer than one request may last.</summary>
+    public static async Task<JsonElement> ReadEndOfRunAsync(this HttpClient client, HttpResponseMessage response, HttpStatusCode expected)
+    {
+        if (response.StatusCode is not HttpStatusCode.Accepted || expected is not HttpStatusCode.OK)
+            return await ReadAsync(response, expected);
+        var run = await ReadAsync(response, HttpStatusCode.Accepted);
+        for (var tries = 0; tries < 600 && run.Text("state") is "waiting" or "running"; tries++)
+        {
+            await Task.Delay(500);
+            run = await client.GetJsonAsync(run.Text("url"));
+        }
+
+        return run;
+    }
+
     public static string Text(this JsonElement element, string name) => element.GetProperty(name).GetString()!;
 
     public static IEnumerable<JsonElement> Items(this JsonElement element, string name) => element.GetProperty(name).EnumerateArray();

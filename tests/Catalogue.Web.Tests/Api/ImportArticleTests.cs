@@ -215,6 +215,6 @@ public sealed class ImportArticleTests(SiteFixture site) : IClassFixture<SiteFix
         file.Headers.ContentType = new MediaTypeHeaderValue("application/octet-stream");
         form.Add(file, "file", name);
         using var response = await site.Writer.PostAsync($"/api/v1/imports/article?{query}", form);
-        return await Requests.ReadAsync(response, expected);
+        return await site.Writer.ReadEndOfRunAsync(response, expected);
     }
 }

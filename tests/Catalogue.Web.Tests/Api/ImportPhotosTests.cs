@@ -210,7 +210,7 @@ public sealed class ImportPhotosTests(SiteFixture site) : IClassFixture<SiteFixt
         file.Headers.ContentType = new MediaTypeHeaderValue("application/zip");
         form.Add(file, "file", "shots.zip");
         using var response = await site.Writer.PostAsync(path, form);
-        return await Requests.ReadAsync(response, expected);
+        return await site.Writer.ReadEndOfRunAsync(response, expected);
     }
 
     private async Task<string> TeardownAsync() => (await site.Writer.PostAsync(
