@@ -6,6 +6,7 @@ using Catalogue.Domain.Components.Lists;
 using Catalogue.Domain.Text;
 using Catalogue.Web.Api;
 using Catalogue.Web.Hosting;
+using Catalogue.Web.Imports;
 
 namespace Catalogue.Web.Verbs;
 
