@@ -65,9 +65,13 @@ internal static class ListImportMeasurement
         await using var connection = await database.Source.OpenConnectionAsync();
         var revision = $"select id from revisions where teardown_id = '{teardown}'";
         var opened = (await FamiliesAsync(database)).Except(known).Select(id => $"'{id}'").DefaultIfEmpty("'00000000-0000-0000-0000-000000000000'");
-        var packed = new List<(string Table, byte[] Rows)> { ("families", await TakeAsync(connection, $"select * from families where id in ({string.Join(',', opened)})")) };
-        foreach (var table in Tables)
-            packed.Add((table, await TakeAsync(connection, $"select * from {table} where revision_id in ({revision})")));
+        var packed = new List<(string Target, byte[] Rows)>();
+        foreach (var (table, condition) in Tables.Select(table => (table, $"revision_id in ({revision})")).Prepend(("families", $"id in ({string.Join(',', opened)})")))
+        {
+            var columns = await database.ScalarAsync<string>($"select string_agg(column_name, ', ' order by ordinal_position) from information_schema.columns where table_name = '{table}' and is_generated = 'NEVER'");
+            packed.Add(($"{table} ({columns})", await TakeAsync(connection, $"select {columns} from {table} where {condition}")));
+        }
+
         var rows = 0L;
         foreach (var table in Tables.Reverse())
             rows += await RunAsync(connection, $"delete from {table} where revision_id in ({revision})");
@@ -75,9 +79,9 @@ internal static class ListImportMeasurement
         var watch = Stopwatch.StartNew();
         await using (var transaction = await connection.BeginTransactionAsync())
         {
-            foreach (var (table, content) in packed)
+            foreach (var (target, content) in packed)
             {
-                await using var writer = await connection.BeginRawBinaryCopyAsync($"copy {table} from stdin (format binary)");
+                await using var writer = await connection.BeginRawBinaryCopyAsync($"copy {target} from stdin (format binary)");
                 await writer.WriteAsync(content);
             }
 
