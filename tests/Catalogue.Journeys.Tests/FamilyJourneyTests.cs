@@ -36,6 +36,28 @@ public sealed class FamilyJourneyTests(JourneyFixture journey)
     }
 
     [Fact]
+    public async Task Journey_AMakerOfAFamily_IsRenamedAndTakesOtherNames()
+    {
+        var lab = await journey.AdministratorAsync();
+        await lab.OpenAsync("/lab/families/mwk-721");
+        var dialog = lab.GetByRole(AriaRole.Dialog);
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Add a maker" }).ClickAsync();
+        await dialog.GetByLabel("Name").FillAsync("Tessaly Semi");
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Tessaly Semi", Exact = true }).ClickAsync();
+        await dialog.GetByLabel("Shown as").FillAsync("Tessaly Semiconductor");
+        await dialog.GetByLabel("Add a name").FillAsync("Тессали");
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+
+        await lab.GetByRole(AriaRole.Button, new() { Name = "Tessaly Semiconductor", Exact = true }).ClickAsync();
+        await Expect(dialog.GetByText("Tessaly Semi", new() { Exact = true })).ToBeVisibleAsync();
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Remove the name Тессали" }).ClickAsync();
+        await Expect(dialog.GetByText("Тессали")).ToHaveCountAsync(0);
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Remove", Exact = true }).ClickAsync();
+        await Expect(lab.GetByRole(AriaRole.Button, new() { Name = "Tessaly Semiconductor", Exact = true })).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Journey_SplitOfTheComponentsOfAFamily_MovesThemAndIsUndone()
     {
         var lab = await journey.AdministratorAsync();
