@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Teardowns;
@@ -58,6 +57,9 @@ public static class LabAddresses
         $"/lab/import/runs/article?{string.Join('&', options.Select(option => $"{option.Key}={Uri.EscapeDataString(option.Value)}"))}";
 
     /// <summary>Reads a parts list into a board, or only says what would happen.</summary>
-    public static string Import(BoardId board, bool dryRun, IReadOnlyDictionary<string, string?>? columns = null) =>
-        $"/lab/import/{board}?dry_run={(dryRun ? "true" : "false")}{(columns is null ? "" : $"&columns={Uri.EscapeDataString(JsonSerializer.Serialize(columns))}")}";
+    /// <param name="board">The board.</param>
+    /// <param name="dryRun">True to change nothing.</param>
+    /// <param name="options">What was decided about the list, by the names of the API; null leaves it to be found out.</param>
+    public static string Import(BoardId board, bool dryRun, IEnumerable<KeyValuePair<string, string?>> options) =>
+        $"/lab/import/{board}?dry_run={(dryRun ? "true" : "false")}{string.Concat(options.Where(option => option.Value is not null).Select(option => $"&{option.Key}={Uri.EscapeDataString(option.Value!)}"))}";
 }

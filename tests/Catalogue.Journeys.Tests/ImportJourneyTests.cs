@@ -23,6 +23,14 @@ public sealed class ImportJourneyTests(JourneyFixture journey)
         await Expect(plan).ToHaveCountAsync(4);
         await Expect(plan.Nth(0)).ToContainTextAsync("rated voltage 63 V");
 
+        // How the file is read can be set by hand, and back again.
+        await dialog.GetByText("How the file is read").ClickAsync();
+        await dialog.GetByLabel("Cells parted by").SelectOptionAsync("|");
+        await Expect(dialog.GetByRole(AriaRole.Status)).ToContainTextAsync("Not read");
+        await dialog.GetByLabel("Cells parted by").SelectOptionAsync("");
+        await dialog.GetByLabel("Encoding").SelectOptionAsync("windows-1252");
+        await Expect(dialog.GetByRole(AriaRole.Status)).ToContainTextAsync("windows-1252, cells parted by semicolons");
+
         // The part number stands in a column whose name says nothing.
         await dialog.GetByLabel("Code").SelectOptionAsync("part_number");
         await Expect(plan.Nth(3)).ToContainTextAsync("new family");
