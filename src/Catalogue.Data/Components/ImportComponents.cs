@@ -84,11 +84,11 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
             var plan = await PlanAsync(context, latest.Id, board, list, cancellationToken);
             if (plan is not ChangeOutcome<ListPlan>.Done { Value: var would })
                 return plan.As<Report>();
-            if (dryRun || (would.Rows.All(row => row.Action is PlannedRowAction.Same) && options?.Columns is null))
-                return new ChangeOutcome<Report>.Done(new Report(list, warnings, would, await FamiliesAsync(context, numbers, cancellationToken)));
+            if (dryRun || would.Rows.All(row => row.Action is PlannedRowAction.Same))
+                return await DoneAsync(new ChangeOutcome<Report>.Done(new Report(list, warnings, would, await FamiliesAsync(context, numbers, cancellationToken))));
         }
 
-        return await drafts.EditAsync<Report>(
+        return await DoneAsync(await drafts.EditAsync<Report>(
             teardown,
             who,
             "import components",
@@ -99,11 +99,17 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
                     return plan.As<Report>();
                 var families = await LinkFamilies.RunAsync(draft.Context, numbers, cancel);
                 await WriteAsync(draft, done, families, SourceOf(fileName), cancel);
-                if (options?.Columns is { } said)
-                    await ListLayouts.KeepAsync(draft.Context, list.Columns, said, who.Name, clock.GetUtcNow(), cancel);
                 return new ChangeOutcome<Report>.Done(new Report(list, warnings, done, await FamiliesAsync(draft.Context, numbers, cancel)));
             },
-            cancellationToken);
+            cancellationToken));
+
+        // What was said of the columns is of the layout, not of this teardown.
+        async Task<ChangeOutcome<Report>> DoneAsync(ChangeOutcome<Report> outcome)
+        {
+            if (!dryRun && outcome is ChangeOutcome<Report>.Done && options?.Columns is { } said)
+                await ListLayouts.KeepAsync(context, list.Columns, said, who.Name, clock.GetUtcNow(), cancellationToken);
+            return outcome;
+        }
     }
 
     // What was said of the columns this time goes before what is remembered.

@@ -64,6 +64,7 @@ export function save(name) {
   if (!answer) return;
   const records = [["sheet", "row", "what_happened", "column", "text", "read_as", "remark"]];
   for (const row of answer.rejected) records.push([row.sheet, row.row, "rejected", "", "", "", row.reason]);
+  for (const part of answer.missing) records.push(["", "", "missing", "", part.name, "", "not in this list; left as it is"]);
   for (const line of answer.lines) {
     for (const cell of line.cells) records.push([line.sheet, line.row, line.action, cell.column, cell.text, cell.reading ?? "", cell.problem ?? ""]);
     for (const kept of line.kept) records.push([line.sheet, line.row, "kept", kept.field, kept.to, kept.from, "a person's word stands"]);

@@ -14,6 +14,18 @@ export function start(root, page, token) {
   let press = null;
   let swallow = false;
 
+  // A press on the photo may come before the page has answered that it is armed: it is armed here at once, and the page says the same a moment later.
+  const arm = mode => {
+    const photo = root.querySelector(".photo");
+    if (!photo) return;
+    if (photo.dataset.mode === mode) delete photo.dataset.mode;
+    else photo.dataset.mode = mode;
+  };
+  on(root, "click", event => {
+    const button = event.target.closest("button[data-arms]");
+    if (button && !button.disabled) arm(button.dataset.arms);
+  });
+
   on(root, "pointerdown", event => {
     const photo = event.target.closest(".photo");
     if (!photo || event.button !== 0) return;
@@ -48,10 +60,13 @@ export function start(root, page, token) {
       await send("MoveAsync", id, (event.clientX - x) / box.width, (event.clientY - y) / box.height);
       shift(id, 0, 0);
     } else if (mode === "pin") {
+      delete photo.dataset.mode;
       send("PinAsync", ...at(event.clientX, event.clientY));
     } else if (mode === "box" && moved) {
       const [ax, ay] = at(x, y), [bx, by] = at(event.clientX, event.clientY);
-      if (ax !== bx && ay !== by) send("BoxAsync", Math.min(ax, bx), Math.min(ay, by), Math.abs(ax - bx), Math.abs(ay - by));
+      if (ax === bx || ay === by) return;
+      delete photo.dataset.mode;
+      send("BoxAsync", Math.min(ax, bx), Math.min(ay, by), Math.abs(ax - bx), Math.abs(ay - by));
     }
   });
 
@@ -158,7 +173,9 @@ export function start(root, page, token) {
       root.dataset.bare = "yes";
     } else if (letters[event.key.toLowerCase()] && !event.repeat) {
       event.preventDefault();
-      send("KeyAsync", letters[event.key.toLowerCase()]);
+      const action = letters[event.key.toLowerCase()];
+      if (action === "pin" || action === "box") arm(action);
+      send("KeyAsync", action);
     }
   });
   on(document, "keyup", event => { if (event.key.toLowerCase() === "h") delete root.dataset.bare; });

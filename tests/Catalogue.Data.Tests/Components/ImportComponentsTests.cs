@@ -125,6 +125,10 @@ public sealed class ImportComponentsTests : DatabaseTests
         await ImportAsync(board, List);
         Assert.Equal(0, await Database.ScalarAsync<long>("select count(*) from revisions where state = 'draft'"));
 
+        // What is said of the columns is kept all the same, without a draft.
+        await ImportAsync(board, List, new() { ["Qty"] = ColumnMeaning.Quantity });
+        Assert.Equal((0, 1), (await Database.ScalarAsync<long>("select count(*) from revisions where state = 'draft'"), await Database.ScalarAsync<long>("select count(*) from list_layouts")));
+
         await ImportAsync(board, List + "\nU9,MWK-900,SOIC-8,1,Mawick,MWK-900-TR\n");
         Assert.Equal(1, await Database.ScalarAsync<long>("select count(*) from revisions where state = 'draft'"));
         Assert.Equal((5, 6), ((await Database.Get<TeardownRecordQuery>().PublishedAsync(teardown.Slug))!.Components.Count, (await Database.Get<TeardownRecordQuery>().DraftAsync(teardown.Slug))!.Components.Count));

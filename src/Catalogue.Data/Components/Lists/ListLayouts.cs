@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
+using Catalogue.Data.Conversions;
 using Catalogue.Domain.Components.Lists;
 using Microsoft.EntityFrameworkCore;
 
@@ -16,16 +18,26 @@ internal static class ListLayouts
         return await context.ListLayouts.AsNoTracking().SingleOrDefaultAsync(row => row.Key == key, cancellationToken);
     }
 
-    /// <summary>Keeps what was said, in the caller's transaction; nothing said forgets the layout. Of two that say something at once the later one counts.</summary>
+    /// <summary>Keeps what was said; nothing said forgets the layout. Of two that say something at once the later one counts.</summary>
     public static async Task KeepAsync(
         CatalogueContext context, IReadOnlyList<ListColumn> columns, IReadOnlyDictionary<string, ColumnMeaning?> meanings, string who, DateTimeOffset now, CancellationToken cancellationToken)
     {
         var key = KeyOf(columns);
-        await context.ListLayouts.Where(row => row.Key == key).ExecuteDeleteAsync(cancellationToken);
         var known = columns.Select(column => column.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var said = meanings.Where(meaning => known.Contains(meaning.Key.Trim())).ToDictionary(meaning => meaning.Key.Trim(), meaning => meaning.Value, StringComparer.OrdinalIgnoreCase);
-        if (said.Count > 0)
-            context.ListLayouts.Add(new ListLayout { Key = key, Names = [.. columns.Select(column => column.Key)], Meanings = said, ChangedBy = who, ChangedAt = now });
+        if (said.Count == 0)
+        {
+            await context.ListLayouts.Where(row => row.Key == key).ExecuteDeleteAsync(cancellationToken);
+            return;
+        }
+
+        var (names, meant) = (columns.Select(column => column.Key).ToArray(), JsonSerializer.Serialize(said, StoredJson.Options));
+        await context.Database.ExecuteSqlAsync(
+            $"""
+            insert into list_layouts (key, names, meanings, changed_by, changed_at) values ({key}, {names}, {meant}::jsonb, {who}, {now})
+            on conflict (key) do update set meanings = excluded.meanings, changed_by = excluded.changed_by, changed_at = excluded.changed_at
+            """,
+            cancellationToken);
     }
 
     /// <summary>The sentence that says that columns are taken as remembered.</summary>

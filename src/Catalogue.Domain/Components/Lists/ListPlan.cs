@@ -129,11 +129,16 @@ public sealed record ListPlan(IReadOnlyList<PlannedRow> Rows, IReadOnlyList<Boar
 
         public PlannedRow Plan(IEnumerable<Rating> recorded)
         {
-            Text(nameof(BoardComponent.Designators), list => list.DesignatorsAsWritten, there.Designators, text =>
+            // The same places written another way are no change.
+            if (!row.Designators.SequenceEqual(there.DesignatorList))
             {
-                _component.Designators = text;
-                _component.DesignatorList = [.. row.Designators];
-            });
+                Text(nameof(BoardComponent.Designators), list => list.DesignatorsAsWritten, there.Designators, text =>
+                {
+                    _component.Designators = text;
+                    _component.DesignatorList = [.. row.Designators];
+                });
+            }
+
             Text(nameof(BoardComponent.Role), list => list.Role, there.Role, text => _component.Role = text);
             Text(nameof(BoardComponent.PartNumber), list => list.PartNumber, there.PartNumber, text => _component.PartNumber = text);
             Text(nameof(BoardComponent.Value), list => list.Value, there.Value, text => _component.Value = text);

@@ -127,6 +127,17 @@ public sealed class ListPlanTests
     }
 
     [Fact]
+    public void Of_TheSamePlacesWrittenAnotherWay_IsNoDifferenceToSay()
+    {
+        var entered = new BoardComponent { RevisionId = Revision, Id = ComponentId.New(), BoardId = Board, Designators = "C1,C2", DesignatorList = ["C1", "C2"] };
+
+        var row = Assert.Single(Plan("C1, C2;2;100n;;;;1\n", ([entered], [])).Rows);
+
+        Assert.Empty(row.Kept);
+        Assert.Equal(("C1,C2", "100n"), (row.Component.Designators, row.Component.Value));
+    }
+
+    [Fact]
     public void Of_AColumnThatWasMistaken_FollowsTheListOnceAPersonSaysWhatItHolds()
     {
         const string List = "Ref;Code;Note\nU1;QV318-TR;controller\n";
