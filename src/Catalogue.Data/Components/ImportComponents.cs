@@ -85,7 +85,7 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
             if (plan is not ChangeOutcome<ListPlan>.Done { Value: var would })
                 return plan.As<Report>();
             if (dryRun || would.Rows.All(row => row.Action is PlannedRowAction.Same))
-                return await DoneAsync(new ChangeOutcome<Report>.Done(new Report(list, warnings, would, await FamiliesAsync(context, numbers, cancellationToken))));
+                return await DoneAsync(new ChangeOutcome<Report>.Done(new Report(list, warnings, would, await FamiliesAsync(context, numbers, await LinkFamilies.FindAsync(context, numbers, cancellationToken), cancellationToken))));
         }
 
         return await DoneAsync(await drafts.EditAsync<Report>(
@@ -99,7 +99,7 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
                     return plan.As<Report>();
                 var families = await LinkFamilies.RunAsync(draft.Context, numbers, cancel);
                 await WriteAsync(draft, done, families, SourceOf(fileName), cancel);
-                return new ChangeOutcome<Report>.Done(new Report(list, warnings, done, await FamiliesAsync(draft.Context, numbers, cancel)));
+                return new ChangeOutcome<Report>.Done(new Report(list, warnings, done, await FamiliesAsync(draft.Context, numbers, families, cancel)));
             },
             cancellationToken));
 
@@ -197,9 +197,9 @@ public sealed class ImportComponents(IDbContextFactory<CatalogueContext> context
         component.FamilyEvidence = family is null ? null : Evidence.Inferred;
     }
 
-    private static async Task<IReadOnlyDictionary<string, ListFamily>> FamiliesAsync(CatalogueContext context, IReadOnlyList<PartNumber> numbers, CancellationToken cancellationToken)
+    private static async Task<IReadOnlyDictionary<string, ListFamily>> FamiliesAsync(
+        CatalogueContext context, IReadOnlyList<PartNumber> numbers, IReadOnlyDictionary<string, FamilyId> ids, CancellationToken cancellationToken)
     {
-        var ids = await LinkFamilies.FindAsync(context, numbers, cancellationToken);
         var wanted = ids.Values.Distinct().ToList();
         var names = await context.Families.AsNoTracking().Where(row => wanted.Contains(row.Id)).ToDictionaryAsync(row => row.Id, row => new ListFamily(row.Slug, row.Name), cancellationToken);
         return numbers.ToDictionary(number => number.MatchKey, number => ids.TryGetValue(number.MatchKey, out var id) ? names[id] : new ListFamily(null, number.MatchKey), StringComparer.Ordinal);

@@ -39,6 +39,25 @@ public sealed class Rating : IEditableRecord
     /// <inheritdoc />
     public uint Version { get; init; }
 
+    /// <summary>A new rating of a component.</summary>
+    public static Rating Of(BoardComponent component, RatingKind kind, Interval value, string? condition, Evidence evidence, string? source)
+    {
+        ArgumentNullException.ThrowIfNull(component);
+        return new Rating
+        {
+            RevisionId = component.RevisionId,
+            Id = RatingId.New(),
+            ComponentId = component.Id,
+            Kind = kind,
+            Low = value.Low,
+            Nominal = value.Nominal,
+            High = value.High,
+            Condition = condition,
+            Evidence = evidence,
+            Source = source,
+        };
+    }
+
     /// <summary>The three cases as an interval.</summary>
     public Interval Interval => Interval.Create(Low, Nominal, High);
 

@@ -49,23 +49,7 @@ public sealed record KnownRating(RatingKind Kind, Interval Value, string? Condit
     }
 
     /// <summary>The rating as one of a part.</summary>
-    public Rating Of(BoardComponent component)
-    {
-        ArgumentNullException.ThrowIfNull(component);
-        return new Rating
-        {
-            RevisionId = component.RevisionId,
-            Id = RatingId.New(),
-            ComponentId = component.Id,
-            Kind = Kind,
-            Low = Value.Low,
-            Nominal = Value.Nominal,
-            High = Value.High,
-            Condition = Condition,
-            Evidence = Evidence,
-            Source = Source,
-        };
-    }
+    public Rating Of(BoardComponent component) => Rating.Of(component, Kind, Value, Condition, Evidence, Source);
 
     // What was measured on one sample, guessed, or judged for one design says nothing of another part.
     private static IEnumerable<(KnownRating Known, StatedRating Said)> Stated(IEnumerable<KnownRating> ratings) =>

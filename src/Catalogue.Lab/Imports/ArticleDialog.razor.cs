@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
-using Catalogue.Data.Conversions;
 using Catalogue.Data.Imports;
 using Catalogue.Domain.Articles;
-using Catalogue.Domain.Imports;
 using Catalogue.Domain.Products;
 using Catalogue.Domain.Publishing;
 using Catalogue.Domain.Text;
@@ -16,7 +14,6 @@ namespace Catalogue.Lab.Imports;
 /// <summary>An old article: chosen, looked at, what it does not say filled in, then opened as a draft by an import run.</summary>
 public sealed partial class ArticleDialog
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(400);
     private static readonly ProductCategory?[] Categories = [.. Enum.GetValues<ProductCategory>().Cast<ProductCategory?>()];
 
     private readonly Dictionary<int, ArticleSectionKind> _kinds = [];
@@ -128,26 +125,9 @@ public sealed partial class ArticleDialog
         StateHasChanged();
         try
         {
-            var answer = await _sender!.InvokeAsync<PhotosDialog.SentRun>("sendRun", _leaving.Token, LabAddresses.ImportArticle(options), fields);
-            if (answer.Id is not { } id)
-            {
-                _problem = answer.Problem ?? "the lab was not reached.";
-                return null;
-            }
-
-            while (true)
-            {
-                var run = await Runs.FindAsync(ImportRunId.From(id), _leaving.Token);
-                if (run is null or { State: ImportState.Refused or ImportState.Failed })
-                {
-                    _problem = run?.Reason ?? "the run is gone.";
-                    return null;
-                }
-
-                if (run.State is ImportState.Done)
-                    return run.Report!.Value.Deserialize<ArticleRunReport>(StoredJson.Options);
-                await Task.Delay(Pause, _leaving.Token);
-            }
+            var sent = await _sender!.InvokeAsync<SentRun>("sendRun", _leaving.Token, LabAddresses.ImportArticle(options), fields);
+            (var report, _problem) = await sent.FollowAsync<ArticleRunReport>(Runs, null, _leaving.Token);
+            return report;
         }
         catch (OperationCanceledException) when (_leaving.IsCancellationRequested)
         {

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Catalogue.Data.Conversions;
 using Catalogue.Data.Imports;
-using Catalogue.Domain.Imports;
 using Catalogue.Domain.Photos;
 using Catalogue.Domain.Teardowns;
 using Catalogue.Domain.Text;
@@ -17,7 +16,6 @@ public sealed partial class PhotosDialog
     /// <summary>The script that sends files; dialogs for other imports use it too.</summary>
     public const string Module = "./_content/Catalogue.Lab/Imports/PhotosDialog.razor.js";
 
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(400);
 
     private readonly List<PictureInHand> _pictures = [];
     private readonly List<string> _newBoards = [];
@@ -215,28 +213,15 @@ public sealed partial class PhotosDialog
     private async Task<PhotosRunReport?> RunZipAsync(bool dryRun, string places)
     {
         (_done, _total) = (0, 0);
-        var answer = await _sender!.InvokeAsync<SentRun>("sendRun", _leaving.Token, LabAddresses.ImportPhotos(Slug, dryRun), new Dictionary<string, string> { ["places"] = places });
-        if (answer.Id is not { } id)
-        {
-            _problem = answer.Problem ?? "the lab was not reached.";
-            return null;
-        }
+        var sent = await _sender!.InvokeAsync<SentRun>("sendRun", _leaving.Token, LabAddresses.ImportPhotos(Slug, dryRun), new Dictionary<string, string> { ["places"] = places });
+        (var report, _problem) = await sent.FollowAsync<PhotosRunReport>(Runs, ShowProgress, _leaving.Token);
+        return report;
 
-        while (true)
+        void ShowProgress(ImportRun run)
         {
-            var run = await Runs.FindAsync(ImportRunId.From(id), _leaving.Token);
-            if (run is null or { State: ImportState.Refused or ImportState.Failed })
-            {
-                _problem = run?.Reason ?? "the run is gone.";
-                return null;
-            }
-
-            if (run.State is ImportState.Done)
-                return run.Report!.Value.Deserialize<PhotosRunReport>(StoredJson.Options);
             (_done, _total) = (run.PartsDone, run.PartsTotal);
             _words = dryRun ? "Looking at the pictures" : FormattableString.Invariant($"Adding the pictures, {_done} of {_total}");
             StateHasChanged();
-            await Task.Delay(Pause, _leaving.Token);
         }
     }
 
@@ -261,9 +246,4 @@ public sealed partial class PhotosDialog
             (_isBusy, _total) = (false, 0);
         }
     }
-
-    /// <summary>What the script says of a run that it sent.</summary>
-    /// <param name="Id">The run, or null.</param>
-    /// <param name="Problem">Why there is none, or null.</param>
-    public sealed record SentRun(Guid? Id, string? Problem);
 }

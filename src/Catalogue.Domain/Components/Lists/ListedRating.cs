@@ -19,27 +19,10 @@ public sealed record ListedRating(RatingKind Kind, Interval Value, string? Condi
         return IsOf(other.Kind, other.Condition);
     }
 
-    /// <summary>The rating as one of a component.</summary>
+    /// <summary>The rating as one of a component: inferred, since a list says what was meant to be fitted and nobody looked at the part.</summary>
     /// <param name="component">The component.</param>
     /// <param name="source">The list it stands in.</param>
-    public Rating Of(BoardComponent component, string source)
-    {
-        ArgumentNullException.ThrowIfNull(component);
-        return new Rating
-        {
-            RevisionId = component.RevisionId,
-            Id = RatingId.New(),
-            ComponentId = component.Id,
-            Kind = Kind,
-            Low = Value.Low,
-            Nominal = Value.Nominal,
-            High = Value.High,
-            Condition = Condition,
-            // A list says what was meant to be fitted; nobody looked at the part.
-            Evidence = Evidence.Inferred,
-            Source = source,
-        };
-    }
+    public Rating Of(BoardComponent component, string source) => Rating.Of(component, Kind, Value, Condition, Evidence.Inferred, source);
 
     private bool IsOf(RatingKind kind, string? condition) => Kind == kind && string.Equals(Condition, condition, StringComparison.OrdinalIgnoreCase);
 }
